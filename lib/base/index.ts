@@ -1,0 +1,5 @@
+/** Base: results, seeded randomness, small words every subject uses. Imports nothing. */
+export { ok, refuse, type Result } from "./result.ts";
+export { hash32, randomFrom, type Random } from "./random.ts";
+export { isPresent } from "./present.ts";
+export { groupBy } from "./group-by.ts";
