@@ -1,7 +1,6 @@
 /** A value, or a foreseeable refusal that says which. */
 export type Result<Value, Problem> =
-  | { readonly ok: true; readonly value: Value }
-  | { readonly ok: false; readonly problem: Problem };
+  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly problem: Problem };
 
 /** Wraps a value. */
 export function ok<Value>(value: Value): { readonly ok: true; readonly value: Value } {

@@ -3,7 +3,9 @@ import { z } from "zod";
 /** A time of day on a 24-hour clock, `HH:MM`, in the family's own zone. */
 export const ClockTime = z
   .string()
-  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: "This is not a time. Use hours:minutes, like 07:50." })
+  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, {
+    error: "This is not a time. Use hours:minutes, like 07:50.",
+  })
   .brand<"ClockTime">();
 export type ClockTime = z.infer<typeof ClockTime>;
 

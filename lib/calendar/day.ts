@@ -38,7 +38,7 @@ export function daysBetween(from: Day, to: Day): number {
 
 /** ISO weekday: Monday 1 … Sunday 7. */
 export function weekdayOf(of: Day): Weekday {
-  return ((((dayNumber(of) + 3) % 7) + 7) % 7) + 1 as Weekday;
+  return (((((dayNumber(of) + 3) % 7) + 7) % 7) + 1) as Weekday;
 }
 
 /** ISO weekday number, Monday 1 … Sunday 7. */

@@ -43,13 +43,20 @@ export type ShelfLives = z.infer<typeof ShelfLives>;
 /** One step of getting a food ready. Minutes are for one family batch. */
 export const PrepStep = z.object({
   name: z.string().min(1).max(120),
-  minutes: z.number().min(0).max(24 * 60),
+  minutes: z
+    .number()
+    .min(0)
+    .max(24 * 60),
   handsOn: z.boolean(),
   appliance: Appliance,
   /** Evening: may be done the night before. Morning: must wait till morning. */
   earliest: z.enum(["evening", "morning"]),
   /** Longest wait after this step ends until packing, in minutes; null when it keeps. */
-  holdMinutesMax: z.number().min(0).max(7 * 24 * 60).nullable(),
+  holdMinutesMax: z
+    .number()
+    .min(0)
+    .max(7 * 24 * 60)
+    .nullable(),
 });
 export type PrepStep = z.infer<typeof PrepStep>;
 
