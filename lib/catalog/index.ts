@@ -22,3 +22,24 @@ export {
   TrickKind,
 } from "./vocabulary.ts";
 export { FamilyId, Food, FoodId, PrepStep, ShelfLives, Trick, type TrickId } from "./food.ts";
+export {
+  convert,
+  CUP_ML,
+  describeAmount,
+  describeQuantity,
+  describeWeighProblem,
+  EACH,
+  gramsOf,
+  isMeasureName,
+  LABEL_CUP_ML,
+  MEASURES,
+  measureOf,
+  readQuantity,
+  SERVING,
+  type Measure,
+  type MeasureName,
+  type Quantity,
+  type ReadQuantity,
+  type WeighableFood,
+  type WeighProblem,
+} from "./quantity/index.ts";
