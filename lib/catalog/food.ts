@@ -82,8 +82,8 @@ export const Food = z.object({
   /** Months 1–12 in season; null: all year. */
   seasonMonths: z.array(z.number().int().min(1).max(12)).nullable(),
   shelf: ShelfLives,
-  /** Edible portion ÷ as purchased, by weight; above 1 where cooking adds water. */
-  yieldFactor: z.number().positive().max(4),
+  /** Edible portion ÷ as purchased, by weight; above 1 where cooking adds water (oatmeal: 6). */
+  yieldFactor: z.number().positive().max(8),
   /** Grams of one usual serving of a school child. */
   servingGrams: z.number().positive().max(2000),
   /** Grams of one cup (the exact US cup), where known. */
