@@ -43,3 +43,13 @@ export {
   type WeighableFood,
   type WeighProblem,
 } from "./quantity/index.ts";
+export {
+  matchFood,
+  prepareFoods,
+  SURE_SCORE,
+  type FoodMatch,
+  type MatchReason,
+  type NamedFood,
+  type PreparedFoods,
+  type RankedFood,
+} from "./match/index.ts";

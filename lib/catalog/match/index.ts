@@ -1,0 +1,9 @@
+/** Matching: from a typed phrase to the food it means. */
+export {
+  matchFood,
+  SURE_SCORE,
+  type FoodMatch,
+  type MatchReason,
+  type RankedFood,
+} from "./match-food.ts";
+export { prepareFoods, type NamedFood, type PreparedFoods } from "./prepare-foods.ts";
