@@ -53,3 +53,10 @@ export {
   type PreparedFoods,
   type RankedFood,
 } from "./match/index.ts";
+export { likelyPart, standInsFor, type StandIn } from "./part/index.ts";
+export {
+  parseQuickLine,
+  type QuickDoubt,
+  type QuickFood,
+  type QuickItem,
+} from "./quick-line/index.ts";

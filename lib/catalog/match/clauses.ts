@@ -38,7 +38,8 @@ export function clausesOf(phrase: string): Clause[] {
     .replaceAll(/\([^()]*\)/g, " ")
     .replaceAll(/\bn['’]?\b/g, " and ")
     .replaceAll(/[’'`]/g, "")
-    .replaceAll("&", " and ");
+    .replaceAll("&", " and ")
+    .replaceAll("/", " or ");
   const clauses: Clause[] = [];
   for (const [index, part] of plain.split(/[,;:()]/).entries()) {
     if (index > 0 && (/^\s*\d/.test(part) || TAKEN_AWAY.test(part))) continue;

@@ -24,7 +24,7 @@ const KINDS: Record<string, string> = {
   pork: `ham bacon sausage prosciutto bologna salami`,
   beef: `meatball pastrami jerky bologna steak`,
   meat: `ham salami bologna pastrami pepperoni prosciutto turkey`,
-  bean: `edamame lentil chickpea garbanzo`,
+  bean: `bakedbean edamame lentil chickpea garbanzo`,
   soy: `tofu tempeh edamame`,
   drink: `lemonade juice water tea smoothie`,
   water: `seltzer`,

@@ -59,7 +59,7 @@ function overlap(
     stems.add(term.stem);
     const weight = askedWeightOf(term, counts);
     total += weight;
-    const kinds = kindsOf(term.word).map(stemOf);
+    const kinds = term.isHead ? kindsOf(term.word).map(stemOf) : [];
     for (const kind of kinds) implied.add(kind);
     if (variant.weights.has(term.stem)) answered += weight;
     else if (entry.known.has(term.stem)) answered += weight * KNOWN_SHARE;

@@ -181,6 +181,7 @@ const SYNONYMS = `
   vegetable mixed | mixed vegetable -> mixedvegetable
   chocolate milk | milk chocolate fluid -> chocolatemilk
   corned beef -> cornedbeef
+  baked bean | bean baked -> bakedbean
   beef jerky | jerky -> jerky
   roast beef -> roastbeef
   canadian bacon | canadian style bacon -> canadianbacon

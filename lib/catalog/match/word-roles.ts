@@ -24,7 +24,7 @@ export const SILENT = words(`
 export const LIGHT = words(`
   raw fresh frozen cooked boiled steamed canned can tin plain natural whole peeled unpeeled pitted
   seedless seeded shelled unshelled hulled cored trimmed skin skinless boneless peel salted unsalted
-  salt sweetened unsweetened sugar toasted untoasted roasted roast grilled broiled baked braised
+  salt sweetened unsweetened toasted untoasted roasted roast grilled broiled baked braised
   stewed simmered microwaved microwave warm cold chopped sliced slice diced dice cubed cube shredded
   grated minced crumbled cut julienned halved half quartered quarter segment section wedge stick
   strip piece chunk round ring ribbon coin batons baton spear floret floweret cluster 

@@ -3,6 +3,7 @@ import { ok, refuse, type Result } from "#lib/base/index.ts";
 import type { Food } from "../food.ts";
 import { EACH, SERVING } from "./count-units.ts";
 import { CUP_ML, measureOf, MEASURES, type Measure } from "./measures.ts";
+import { isLikePlain, measureAndState, weightOfCounted, weightOfPlain } from "./unit-weights.ts";
 
 /** What weighing a food takes: any `Food`, or a row with these columns. */
 export type WeighableFood = Pick<Food, "name" | "gramsPerCup" | "unitWeights" | "servingGrams"> & {
@@ -40,10 +41,13 @@ export function gramsOf(
   if (measure?.kind === "weight") return ok(amount * measure.size);
   if (measure) return gramsOfVolume(food, amount, measure);
   if (unit === SERVING) return ok(amount * food.servingGrams);
-  const each = unit === EACH || isSameWord(unit, food.name) ? weightOfOne(food) : undefined;
-  const weight = each ?? weightOfUnit(food, unit);
-  if (weight !== undefined) return ok(amount * weight);
-  return refuse({ kind: "unit-weight-missing", food: food.name, unit, known: countedUnits(food) });
+  const own = weightOfUnit(food, unit) ?? weightInBrackets(unit);
+  if (own !== undefined) return ok(amount * own);
+  const inState = measureAndState(unit);
+  if (!inState) return refuse(unknownUnit(food, unit));
+  const plain = measureOf(inState.measure);
+  if (plain && isLikePlain(inState.state)) return gramsOfVolume(food, amount, plain);
+  return refuse({ kind: "cup-weight-missing", food: food.name, unit });
 }
 
 function gramsOfVolume(
@@ -55,7 +59,8 @@ function gramsOfVolume(
   const own = Object.entries(food.unitWeights).find(
     ([key]) => measureOf(key)?.name === measure.name,
   );
-  if (own && !isCup) return ok(amount * own[1]);
+  const weight = own?.[1] ?? weightOfPlain(food.unitWeights, measure.name);
+  if (weight !== undefined && !isCup) return ok(amount * weight);
   const gramsPerMl = densityOf(food);
   if (gramsPerMl !== undefined) return ok(amount * measure.size * gramsPerMl);
   return refuse({ kind: "cup-weight-missing", food: food.name, unit: measure.name });
@@ -63,7 +68,8 @@ function gramsOfVolume(
 
 /** Grams per millilitre by the weight of a cup, else of the largest measured unit that is known. */
 function densityOf(food: WeighableFood): number | undefined {
-  if (food.gramsPerCup !== null) return food.gramsPerCup / CUP_ML;
+  const cup = food.gramsPerCup ?? weightOfPlain(food.unitWeights, "cup");
+  if (cup !== undefined) return cup / CUP_ML;
   const known = Object.entries(food.unitWeights)
     .map(([key, grams]) => ({ measure: measureOf(key), grams }))
     .filter((entry) => entry.measure?.kind === "volume")
@@ -72,30 +78,30 @@ function densityOf(food: WeighableFood): number | undefined {
   return best?.measure ? best.grams / MEASURES[best.measure.name].size : undefined;
 }
 
-function weightOfOne(food: WeighableFood): number | undefined {
-  const names = [food.countUnit, food.name, ...WHOLE_UNITS];
-  for (const name of names) {
-    const weight = name ? weightOfUnit(food, name) : undefined;
+/** "each", the food's own name or its last word ("pita", of a whole wheat pita) count whole ones. */
+function weightOfUnit(food: WeighableFood, unit: string): number | undefined {
+  const counted = weightOfCounted(food.unitWeights, unit);
+  if (counted !== undefined) return counted;
+  const name = singular(food.name);
+  const isWhole = unit === EACH || [name, name.split(" ").at(-1)].includes(singular(unit));
+  if (!isWhole) return undefined;
+  for (const whole of [food.countUnit, food.name, ...WHOLE_UNITS]) {
+    const weight = whole ? weightOfCounted(food.unitWeights, whole) : undefined;
     if (weight !== undefined) return weight;
   }
   return undefined;
 }
 
-/** The weight filed under a unit: its own key, or one of a key's alternatives ("section/slice"). */
-function weightOfUnit(food: WeighableFood, unit: string): number | undefined {
-  const entries = Object.entries(food.unitWeights);
-  const exact = entries.find(([key]) => isSameWord(key, unit));
-  if (exact) return exact[1];
-  const either = entries.filter(([key]) => key.split("/").some((name) => isSameWord(name, unit)));
-  return either.length === 1 ? either[0]?.[1] : undefined;
+/** "container (8 oz)" says itself what one weighs. */
+function weightInBrackets(unit: string): number | undefined {
+  const found = /\((\d+(?:\.\d+)?) ?([a-z]+)\)\s*$/i.exec(unit);
+  const measure = found ? measureOf(found[2] ?? "") : undefined;
+  return measure?.kind === "weight" ? Number(found?.[1]) * measure.size : undefined;
 }
 
-function countedUnits(food: WeighableFood): string[] {
-  return Object.keys(food.unitWeights).filter((key) => !measureOf(key));
-}
-
-function isSameWord(left: string, right: string): boolean {
-  return singular(left) === singular(right);
+function unknownUnit(food: WeighableFood, unit: string): WeighProblem {
+  const known = Object.keys(food.unitWeights).filter((key) => !measureOf(key));
+  return { kind: "unit-weight-missing", food: food.name, unit, known };
 }
 
 function singular(text: string): string {

@@ -1,0 +1,7 @@
+/** Quick line: a whole lunch typed in one text field. */
+export {
+  parseQuickLine,
+  type QuickDoubt,
+  type QuickFood,
+  type QuickItem,
+} from "./parse-quick-line.ts";
