@@ -15,6 +15,7 @@ const EMPTY_TURNS: readonly RegExp[] = [
   /\bready[- ]to[- ][a-z]+(?: or[- ][a-z]+)?\b/,
   /\b(?:cut|sliced|broken|torn|halved|quartered) (?:in|into|from|off|up|to|lengthwise)\b.*$/,
   /\b(?:to taste|if desired|for (?:dusting|garnish|serving|frying|the)\b.*$)/,
+  /\bat room temperature\b|\b(?:rinsed|washed|thoroughly|patted?)\b.*\bdr(?:y|ied)\b/,
   /\bsuch as\b.*$|\blike\b.*$|\betc\b/,
   /\b(?:cooked|edible) (?:dry|moist) heat\b|\b(?:dry|moist) heat\b/,
   /\bpart[- ]skim(?: milk)?\b|\b(?:low|reduced|lower|higher|full)[- ]?(?:fat|sodium|calorie|moisture|sugar)(?: milk)?\b/,
@@ -41,18 +42,24 @@ export function clausesOf(phrase: string): Clause[] {
     .replaceAll("&", " and ")
     .replaceAll("/", " or ");
   const clauses: Clause[] = [];
-  for (const [index, part] of plain.split(/[,;:()]/).entries()) {
+  const parts = plain.split(/[,;:()]/);
+  // "Jams, jellies, and preserves" lists others beside the first.
+  const isList = parts.slice(1).some((part) => /^\s*(?:and|or)\s/.test(part));
+  for (const [index, part] of parts.entries()) {
     if (index > 0 && (/^\s*\d/.test(part) || TAKEN_AWAY.test(part))) continue;
     const [main = "", ...asides] = withoutEmptyTurns(part).split(/\bwith\b|\btopped\b/);
-    if (main.trim() !== "") clauses.push({ text: main, isAside: false });
+    if (main.trim() !== "") clauses.push({ text: main, isAside: isList && index > 0 });
     for (const aside of asides) clauses.push({ text: aside, isAside: true });
   }
   return clauses;
 }
 
-/** What stands in brackets, as a phrase of its own: "Pork, leg (ham)" gives "ham". */
-export function bracketsOf(phrase: string): string {
-  return [...phrase.matchAll(/\(([^()]*)\)/g)].map((found) => found[1] ?? "").join(", ");
+/** The phrase with its brackets opened: "Grapes (raisins), dried" as "Grapes or raisins, dried". */
+export function openBrackets(phrase: string): string {
+  return phrase.replaceAll(
+    /\(([^()]*)\)/g,
+    (_, inner: string) => ` or ${inner.replaceAll(",", " or ")} `,
+  );
 }
 
 function withoutEmptyTurns(text: string): string {

@@ -6,7 +6,7 @@ const KINDS: Record<string, string> = {
   cheese: `cheddar mozzarella ricotta feta brie gouda provolone parmesan swiss colby monterey bocconcini
     emmental edam chevre romano american queso cottage jack`,
   nut: `mixednut almond walnut pecan cashew pistachio hazelnut macadamia peanut pignoli pinenut coconut pine`,
-  seed: `sesame sunflower pumpkin chia tahini squash`,
+  seed: `sesame chia tahini`,
   squash: `zucchini butternut acorn hubbard pumpkin`,
   summer: `zucchini`,
   winter: `butternut acorn hubbard`,
@@ -28,25 +28,38 @@ const KINDS: Record<string, string> = {
   soy: `tofu tempeh edamame`,
   drink: `lemonade juice water tea smoothie`,
   water: `seltzer`,
-  rice: `sushi`,
   pasta: `spaghetti macaroni penne rotini farfalle ravioli tortellini`,
   berry: `strawberry blueberry raspberry blackberry`,
   citrus: `orange grapefruit clementine mandarin`,
-  cucumber: `pickle`,
-  mandarin: `tangerine clementine`,
-  seaweed: `nori kelp laver`,
-  crab: `surimi`,
   cake: `cupcake`,
   sausage: `frank wiener pepperoni salami bologna`,
-  egg: `omelette omelet`,
   syrup: `maple`,
   pudding: `custard`,
-  tomato: `ketchup marinara`,
+  vegetable: `mixedvegetable`,
+  fruit: `fruitsalad fruitcocktail`,
   grain: `rice oat barley quinoa bulgur couscous`,
 };
 
+/** Foods made of another, which answer to its name less than to their own. */
+const MADE_OF: Record<string, string> = {
+  apple: `applesauce`,
+  cabbage: `sauerkraut slaw coleslaw`,
+  grape: `raisin`,
+  plum: `prune`,
+  carrot: `mixedvegetable`,
+  pea: `mixedvegetable`,
+  corn: `mixedvegetable`,
+  cucumber: `pickle`,
+  mandarin: `tangerine clementine`,
+  tomato: `ketchup marinara`,
+  crab: `surimi`,
+  rice: `sushi`,
+  egg: `omelette omelet`,
+  seaweed: `nori kelp laver`,
+};
+
 const kindsByWord = new Map<string, string[]>();
-for (const [kind, members] of Object.entries(KINDS)) {
+for (const [kind, members] of [...Object.entries(KINDS), ...Object.entries(MADE_OF)]) {
   for (const member of members.split(/\s+/)) {
     kindsByWord.set(member, [...(kindsByWord.get(member) ?? []), kind]);
   }

@@ -2,7 +2,7 @@ import { kindsOf, kindWords } from "./kinds.ts";
 import { synonymWords } from "./synonyms.ts";
 import { singularOf, stemOf, termsOf, type Term } from "./terms.ts";
 import { isLight, weightOf, type WordCounts } from "./weigh-terms.ts";
-import * as roles from "./word-roles.ts";
+import { ROLE_WORDS } from "./word-roles.ts";
 
 /** As much of a food as matching needs; any `Food` will do, and so will a catalogue row. */
 export type NamedFood = { readonly name: string; readonly aliases?: readonly string[] };
@@ -15,6 +15,8 @@ export type Variant = {
   /** Stems of its words and, by weight, how much each must be found again. */
   readonly weights: ReadonlyMap<string, number>;
   readonly total: number;
+  /** Stem of what the name is about, its last telling word; undefined where its kind says it anyway. */
+  readonly head: string | undefined;
 };
 
 export type PreparedFood<F extends NamedFood> = {
@@ -34,11 +36,9 @@ export type PreparedFoods<F extends NamedFood> = {
   readonly byText: ReadonlyMap<string, PreparedFood<F>>;
 };
 
-const KNOWN_WORDS = new Set([
-  ...synonymWords(),
-  ...Object.values(roles).flatMap((set) => [...set]),
-  ...kindWords(),
-]);
+const KNOWN_WORDS = new Set([...synonymWords(), ...ROLE_WORDS, ...kindWords()]);
+/** Other forms of known words are no misspellings either: "buttered", "stemmed". */
+const KNOWN_STEMS = new Set([...KNOWN_WORDS].map(stemOf));
 const prepared = new WeakMap<object, PreparedFoods<NamedFood>>();
 
 /** Indexes foods by their names and aliases. Kept for as long as the array it was handed lives. */
@@ -53,7 +53,7 @@ export function prepareFoods<F extends NamedFood>(foods: readonly F[]): Prepared
 
 /** True for a word that a food is named by, or that is known to mean something else. */
 export function isKnownWord(word: string, { vocabulary }: PreparedFoods<NamedFood>): boolean {
-  return vocabulary.has(word) || KNOWN_WORDS.has(word);
+  return vocabulary.has(word) || KNOWN_WORDS.has(word) || KNOWN_STEMS.has(stemOf(word));
 }
 
 function build<F extends NamedFood>(foods: readonly F[]): PreparedFoods<F> {
@@ -89,7 +89,9 @@ function variantOf(name: Name, counts: WordCounts): Variant {
     weights.set(term.stem, weightOf(term, counts) * share);
   }
   const total = [...weights.values()].reduce((sum, weight) => sum + weight, 0);
-  return { ...name, weights, total };
+  const head = name.terms.findLast(({ word }) => !isLight(word));
+  const isImplied = head !== undefined && implied.has(head.word);
+  return { ...name, weights, total, head: isImplied ? undefined : head?.stem };
 }
 
 function withKinds(term: Term): string[] {
@@ -124,12 +126,12 @@ function indexTexts<F extends NamedFood>(
   }
 }
 
-/** A name for comparing letter by letter: small letters, single spaces, each word in the singular. */
+/** A name for comparing letter by letter: small letters, single spaces, singular; commas stay. */
 export function plainText(text: string): string {
   const words =
     text
       .toLowerCase()
       .normalize("NFKC")
-      .match(/[\p{L}\d%]+/gu) ?? [];
+      .match(/[\p{L}\d%]+|,/gu) ?? [];
   return words.map(singularOf).join(" ");
 }

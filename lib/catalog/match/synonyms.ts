@@ -34,7 +34,7 @@ const SYNONYMS = `
   maize | sweetcorn | sweet corn -> corn
   broad bean -> fava bean
   gherkin -> pickle
-  jacket potato -> baked potato
+  jacket potato | baked potato | potato baked -> bakedpotato
   mince | minced beef | beef mince | hamburger meat | beef ground | ground beef patty -> ground beef
   fish finger | fish portion and stick | fish portion | fish-stick | fish stick -> fishstick
   french toast stick -> frenchtoaststick
@@ -85,7 +85,7 @@ const SYNONYMS = `
   peanut free -> peanutfree
   egg mayonnaise -> egg salad
   tuna mayonnaise -> tuna salad
-  boiled egg | egg boiled | hard cooked egg | hardboiled egg | hard boiled egg | hard boiled whole egg | egg hard boiled | egg whole hard boiled -> hardboiled egg
+  boiled egg | egg boiled | hard cooked egg | hardboiled egg | hard boiled egg | hard boiled whole egg | egg hard boiled | egg whole boiled | boiled whole egg | whole boiled egg | egg whole hard boiled -> hardboiled egg
   spring roll wrapper -> rice paper
   clingstone -> peach
   carambola | starfruit -> star fruit
@@ -181,6 +181,19 @@ const SYNONYMS = `
   vegetable mixed | mixed vegetable -> mixedvegetable
   chocolate milk | milk chocolate fluid -> chocolatemilk
   corned beef -> cornedbeef
+  vegetarian burger | vegan burger | meatless burger | veggie patty | vegetarian patty -> vegetable burger
+  oil cured -> cured
+  chocolate morsel -> chocolate chip
+  peanut butter cup -> peanutbuttercup
+  wheat bagel | bagel wheat -> wholewheat bagel
+  wheat bread | bread wheat -> wholewheat bread
+  wheat roll | roll wheat -> wholewheat roll
+  wheat tortilla | tortilla wheat -> wholewheat tortilla
+  whole wheat spaghetti | spaghetti whole wheat | whole wheat macaroni | macaroni whole wheat -> wholewheat pasta
+  wholewheat spaghetti | wholewheat macaroni | whole grain spaghetti | spaghetti whole grain -> wholewheat pasta
+  green snap bean | bean snap green | snap bean | bean snap -> green bean
+  chinese cabbage | cabbage chinese | pe tsai | napa cabbage -> bok choy
+  hot tea | tea hot | black tea | green tea | tea green | herb tea | herbal tea | tea herbal | tea brewed -> hottea
   baked bean | bean baked -> bakedbean
   beef jerky | jerky -> jerky
   roast beef -> roastbeef

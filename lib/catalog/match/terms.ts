@@ -61,11 +61,14 @@ export function stemOf(word: string): string {
 
 function placedWords(text: string, clause: number, isAside: boolean): Placed[] {
   const raw = text.match(/[\p{L}\d%]+/gu) ?? [];
+  const isFlavour = (word: string): boolean => /^flavou?r(?:ed)?$/.test(word);
+  // "sour cream and onion flavor" after a comma is a flavour as a whole.
+  const isAllFlavour = clause > 0 && raw.some(isFlavour);
   return raw.flatMap((found, index) => {
     if (/^\d+$/.test(found)) return [];
     const before = raw[index - 1];
     const next = raw[index + 1] ?? "";
-    const aside = isAside || before === "or" || /^flavou?r(?:ed)?$/.test(next);
+    const aside = isAside || isAllFlavour || before === "or" || isFlavour(next);
     return [{ word: singularOf(found), clause, isAside: aside }];
   });
 }

@@ -15,13 +15,16 @@ export function weightOf(term: Pick<Term, "word" | "stem">, counts: WordCounts):
   return rarity(term.stem, counts) * roleWeight(term.word);
 }
 
-/** Weight of a word in what the user typed: asides and later clauses tell less. */
-export function askedWeightOf(term: Term, counts: WordCounts): number {
+/**
+ * Weight of a word in what the user typed: asides and later clauses tell less. `reach` is the last
+ * clause that says what the food is.
+ */
+export function askedWeightOf(term: Term, reach: number, counts: WordCounts): number {
   const weight = weightOf(term, counts);
   if (term.isAside) return weight * ROLE_WEIGHTS.aside;
   const isUnknown = !counts.byStem.has(term.stem);
   if (term.isHead || term.clause === 0) return isUnknown && !term.isHead ? weight * 0.5 : weight;
-  if (isUnknown) return weight * (term.clause === 1 ? 0.5 : 0.2);
+  if (isUnknown) return weight * (term.clause <= reach ? 0.5 : 0.2);
   return term.clause === 1 ? weight * 0.85 : weight * ROLE_WEIGHTS.later;
 }
 

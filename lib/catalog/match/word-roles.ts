@@ -9,20 +9,20 @@ function words(text: string): ReadonlySet<string> {
 /** Say nothing about which food it is. */
 export const SILENT = words(`
   a an the and or of in to for from as with at by on not no non per each nfs ns type variety varied all
-  form kind style added fluid liquid solid drained undrained enriched unenriched fortified commercial
+  form kind style added solid drained undrained enriched unenriched fortified commercial
   commercially home homemade prepared recipe ready eat heat serve reheated unheated heated preheated
   pack packed regular specified mature immature separable lean trimmed  usda commodity
   approximately about average year round domestic wild farmed area species moist dry-heat restaurant
   takeout fast food finfish crustacean mollusk entree breakfast item product include including also
   approx optional taste plus more needed my our favourite favorite leftover some few any new best good
   calcium sodium vitamin ascorbic acid protein fiber calorie cholesterol diet loose bagged prewashed
-  washed rinsed  uncooked unprepared edible portion refrigerated chilled shelf stable
-  low lower lowfat light lite reduced fat organic
+  washed rinsed uncooked unprepared edible portion refrigerated chilled
+  pure real genuine dessert low lower lowfat light lite reduced fat organic
 `);
 
 /** Little matters: preparation, cut, size, packing. They break ties and hardly cost when missing. */
 export const LIGHT = words(`
-  raw fresh frozen cooked boiled steamed canned can tin plain natural whole peeled unpeeled pitted
+  liquid fluid shelf stable raw fresh frozen cooked boiled steamed canned can tin plain natural whole peeled unpeeled pitted
   seedless seeded shelled unshelled hulled cored trimmed skin skinless boneless peel salted unsalted
   salt sweetened unsweetened toasted untoasted roasted roast grilled broiled baked braised
   stewed simmered microwaved microwave warm cold chopped sliced slice diced dice cubed cube shredded
@@ -31,7 +31,7 @@ export const LIGHT = words(`
   ball kernel nibblet spiral matchstick finger freshly brewed stalk  baby mini miniature small
   medium large big extra tiny jumbo little bite size snack single thin thick thinly thickly finely
   roughly coarsely soft hard firm ripe unripe smooth crunchy chunky creamy creamed cultured
-  container pouch packet pack package box carton tub bottle bottled jar jarred bag tube individual
+  aril container pot tray punnet sachet bowl cup mug pearl pearled pouch packet pack package box carton tub bottle bottled jar jarred bag tube individual
   serving  deli luncheon lunch hand head bunch   dehydrated sulfured unsulfured
   uncoated blanched unblanched popped air dry extruded part partially moisture milkfat
   imported local garden table
@@ -52,11 +52,21 @@ export const STATES = words(`
   marinated caramelized  coated curried fermented 
 `);
 
-/** What is dry by nature: "dried" adds nothing to it. */
-export const DRY_BY_NATURE = words(`
+/** What is in a state by nature, so that naming the state adds nothing to it. */
+export const STATES_BY_NATURE: Readonly<Record<string, ReadonlySet<string>>> = {
+  dried: words(`
   nut seed bean lentil pea chickpea prune raisin date almond walnut pecan cashew pistachio hazelnut
   peanut macadamia pignoli pine coconut sesame sunflower pumpkin pasta noodle seaweed nori jerky fruit
-`);
+`),
+  breaded: words("nugget tender fishstick"),
+  fried: words("nugget tender fishstick chip puff bacon egg rice"),
+  smoked: words("bacon ham frank dog salami sausage"),
+  pickled: words("pickle kimchi sauerkraut olive"),
+  fermented: words("kefir kimchi sauerkraut yogurt"),
+  battered: words("nugget tender fishstick"),
+  carbonated: words("sparkling seltzer"),
+  stuffed: words("olive"),
+};
 
 /** Words that make another food wherever they stand: apple against apple juice. */
 export const STRONG_MAKES = words(`
@@ -65,8 +75,8 @@ export const STRONG_MAKES = words(`
   chowder bisque stew casserole curry chili stock broth bouillon consomme puree paste flour starch
   meal oil powder extract essence flavoring syrup fry hash tot cutlet fritter crisp
   dumpling pizza burger cheeseburger hamburger lasagna taco burrito enchilada quesadilla tamale
-  liver giblet  tongue hock neck wing rib sparerib tripe gizzard heart foot tail bone
-  rind zest stem greens bud blossom peeling milkshake shake cocktail sherbet sorbet icing
+  liver giblet  tongue hock neck wing rib sparerib tripe gizzard foot tail bone
+  rind zest stem yolk greens bud blossom peeling milkshake shake cocktail sherbet sorbet icing
   frosting filling topping curd chutney relish coating stuffing crumb crust dough mix marinade rub
   seasoning baking sundae float latte coffee bran germ
 `);
@@ -75,8 +85,8 @@ export const STRONG_MAKES = words(`
 export const SOFT_MAKES = words(`
   butter milk cheese yogurt cream bread toast bun roll muffin cookie cracker biscuit chip candy
   chocolate bar jam jelly salad sandwich dip dressing spread wrap tortilla noodle pasta rice cereal
-  pretzel pancake waffle seed sprout leaf drink tea water smoothie sausage bacon ham jerky popcorn
-  doughnut croissant pastry danish fudge patty caramel honey mustard ketchup mayonnaise nugget 
+  seed sprout leaf drink tea water smoothie
+  doughnut pastry danish fudge patty caramel honey mustard ketchup mayonnaise 
 `);
 
 /** Leafy foods: "spinach leaves" is spinach, "grape leaves" are not grapes. */
@@ -102,5 +112,17 @@ export const OTHER_FOODS = words(`
   eggnog buttermilk whey quark paneer camembert gruyere muenster neufchatel limburger roquefort
   stilton beer ale wine whiskey vodka rum gin brandy cocktail lemonlime espresso coffee lager
   haggis kebab falafel paella risotto gnocchi pierogi ramen pho cheesecake corndog frenchtoast icecream
-  frozenyogurt mustardgreens turnipgreens eggwhite eggyolk cornedbeef canadianbacon chowmein cornnut garlicbread bananasplit bakingchocolate icelolly satay blackpepper hotsauce mousse cutlet stroganoff goulash lamington pavlova spam scampi
+  frozenyogurt mustardgreens turnipgreens eggwhite eggyolk cornedbeef canadianbacon chowmein cornnut garlicbread bananasplit bakingchocolate peanutbuttercup hottea bakedpotato icelolly satay blackpepper hotsauce mousse cutlet stroganoff goulash lamington pavlova spam scampi
 `);
+
+/** Every word that has a role. */
+export const ROLE_WORDS: readonly string[] = [
+  SILENT,
+  LIGHT,
+  SHADES,
+  STATES,
+  STRONG_MAKES,
+  SOFT_MAKES,
+  LEAFY,
+  OTHER_FOODS,
+].flatMap((set) => [...set]);
