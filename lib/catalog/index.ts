@@ -46,7 +46,9 @@ export {
 export {
   matchFood,
   prepareFoods,
+  suggestFoods,
   SURE_SCORE,
+  taughtAlias,
   type FoodMatch,
   type MatchReason,
   type NamedFood,

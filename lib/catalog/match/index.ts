@@ -7,3 +7,5 @@ export {
   type RankedFood,
 } from "./match-food.ts";
 export { prepareFoods, type NamedFood, type PreparedFoods } from "./prepare-foods.ts";
+export { suggestFoods } from "./suggest-foods.ts";
+export { taughtAlias } from "./taught-alias.ts";

@@ -12,6 +12,8 @@ export type Variant = {
   readonly text: string;
   readonly isAlias: boolean;
   readonly terms: readonly Term[];
+  /** Its words as written, small letters, for answering half-typed ones. */
+  readonly words: readonly string[];
   /** Stems of its words and, by weight, how much each must be found again. */
   readonly weights: ReadonlyMap<string, number>;
   readonly total: number;
@@ -91,7 +93,8 @@ function variantOf(name: Name, counts: WordCounts): Variant {
   const total = [...weights.values()].reduce((sum, weight) => sum + weight, 0);
   const head = name.terms.findLast(({ word }) => !isLight(word));
   const isImplied = head !== undefined && implied.has(head.word);
-  return { ...name, weights, total, head: isImplied ? undefined : head?.stem };
+  const words = name.text.toLowerCase().match(/[\p{L}\d%]+/gu) ?? [];
+  return { ...name, words, weights, total, head: isImplied ? undefined : head?.stem };
 }
 
 function withKinds(term: Term): string[] {

@@ -23,8 +23,8 @@ const ABOUT = /^(?:about|around|approximately|approx\.?|roughly|circa|ca\.?|~)\s
 const RANGE = /^\s*(?:-|–|—|to\b|or\b)\s*/i;
 /** Words between number and unit that change nothing exact: "1 heaping tablespoon". */
 const FILLER = /^(?:heaping|heaped|scant|level|generous|rounded|good|full|packed)\s+/i;
-/** "1/2-inch slices" speaks of a size, not of an amount. */
-const LENGTH = /^\s*-?\s*(?:inch(?:es)?|in\.|"|″|cm|mm)(?![\p{L}])/iu;
+/** "1/2-inch slices" speaks of a size and "2% milk" of a share, not of an amount. */
+const NO_AMOUNT = /^\s*-?\s*(?:inch(?:es)?|in\.|"|″|cm|mm|%|percent)(?![\p{L}])/iu;
 
 /**
  * Finds the quantity in a phrase and hands back the rest: at the start ("1 1/2 cups grapes"), in a
@@ -45,7 +45,7 @@ function nothing(rest: string): ReadQuantity {
 function quantityAtStart(text: string): ReadQuantity | undefined {
   const plain = text.replace(ABOUT, "").replace(/^\((?=\d)/, "");
   const first = leadingNumber(plain);
-  if (!first || LENGTH.test(first.rest)) return undefined;
+  if (!first || NO_AMOUNT.test(first.rest) || isPartOfName(first.rest)) return undefined;
   const { value: amount, max: amountMax, rest } = upperEnd(first);
   const multiplied = /^\s*[x×]\s*(?=[\d.])/i.exec(rest);
   const inner = multiplied ? leadingNumber(rest.slice(multiplied[0].length)) : undefined;
@@ -62,11 +62,17 @@ function quantityAtStart(text: string): ReadQuantity | undefined {
   };
 }
 
+/** "7-grain bread" counts nothing; "8-oz pot" does. */
+function isPartOfName(rest: string): boolean {
+  const joined = /^-([\p{L}]+)/u.exec(rest)?.[1];
+  return joined !== undefined && !measureOf(joined) && !countUnitOf(joined);
+}
+
 /** Reads on for the upper end of a range; "2-1" is no range, its second number stays in the rest. */
 function upperEnd(first: LeadingNumber): { value: number; max: number | null; rest: string } {
   const joint = RANGE.exec(first.rest);
   const second = joint ? leadingNumber(first.rest.slice(joint[0].length)) : undefined;
-  if (!second || second.value <= first.value || LENGTH.test(second.rest)) {
+  if (!second || second.value <= first.value || NO_AMOUNT.test(second.rest)) {
     return { value: first.value, max: null, rest: first.rest };
   }
   return { value: first.value, max: second.value, rest: second.rest };

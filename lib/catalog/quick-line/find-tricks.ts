@@ -1,4 +1,5 @@
 import type { Trick } from "../food.ts";
+import type { NamedFood } from "../match/prepare-foods.ts";
 import { singularOf } from "../match/terms.ts";
 
 export type NamedTrick = Pick<Trick, "id" | "name" | "kind">;
@@ -28,6 +29,12 @@ export function findTricks(phrase: string, tricks: readonly NamedTrick[]): Found
     if (trick.kind !== "cut") rest = rest.replace(pattern, " ");
   }
   return { tricks: found, rest: tidy(rest), bare: tidy(bare) };
+}
+
+/** True when a food's name already says the cut: "sticks", of fish sticks. */
+export function isInName(trick: NamedTrick, food: NamedFood): boolean {
+  const pattern = trick.kind === "cut" ? patternOf(trick) : undefined;
+  return [food.name, ...(food.aliases ?? [])].some((name) => pattern?.test(name) ?? false);
 }
 
 function tidy(text: string): string {

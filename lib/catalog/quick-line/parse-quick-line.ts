@@ -6,7 +6,7 @@ import { gramsOf, type WeighProblem } from "../quantity/grams-of.ts";
 import { readQuantity, type Quantity, type ReadQuantity } from "../quantity/read-quantity.ts";
 import { weightOfCounted } from "../quantity/unit-weights.ts";
 import type { Part } from "../vocabulary.ts";
-import { findTricks, type NamedTrick } from "./find-tricks.ts";
+import { findTricks, isInName, type NamedTrick } from "./find-tricks.ts";
 import { splitLine } from "./split-line.ts";
 
 /** As much of a food as the quick line needs. */
@@ -94,7 +94,9 @@ function readItem<F extends QuickFood>(
     grams: weighed?.ok ? weighed.value : null,
     isPerChild: PER_CHILD.test(text),
     part: (best && likelyPart(best.food, taken)) ?? null,
-    trickIds: found.tricks.map(({ id }) => id),
+    trickIds: found.tricks
+      .filter((trick) => !best || !isInName(trick, best.food))
+      .map(({ id }) => id),
     doubts: doubts.filter((doubt) => doubt !== false),
   };
 }

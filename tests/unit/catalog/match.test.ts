@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { matchFood, prepareFoods, type Food } from "#lib/catalog/index.ts";
+import { matchFood, prepareFoods, taughtAlias, type Food } from "#lib/catalog/index.ts";
 import { referenceFoods } from "#seed/index.ts";
 import { describeFigures, labelledPhrases, matchFigures } from "./match-figures.ts";
 import { HELD_OUT_PHRASES } from "./match-held-out.published.ts";
@@ -75,6 +75,16 @@ describe("a phrase is matched", () => {
       ranked.map(({ score }) => score).sort((left, right) => right - left),
     );
     for (const { score } of doubtful) expect(score).toBeLessThan(ranked.at(-1)?.score ?? 1);
+  });
+
+  test("by an alias that a correction taught", () => {
+    const carrots = { name: "carrot sticks", aliases: ["carrot"] };
+    const alias = taughtAlias("2 bunches of orange swords", carrots);
+    expect(alias).toBe("orange swords");
+    const taught = [{ ...carrots, aliases: [...carrots.aliases, alias ?? ""] }];
+    expect(matchFood("Orange Sword", taught).best?.food.name).toBe("carrot sticks");
+    expect(taughtAlias("3 carrots", carrots)).toBeNull();
+    expect(taughtAlias("2 cups", carrots)).toBeNull();
   });
 
   test("to nothing when there are no foods", () => {
