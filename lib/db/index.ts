@@ -1,0 +1,6 @@
+/** Storage: rows in, domain values out; the only place that knows Prisma. */
+export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
+export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./foods.ts";
+export { parseColumn } from "./json.ts";
+export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";
+export { readSettings, Settings, writeSettings } from "./settings.ts";
