@@ -9,3 +9,4 @@ export {
 } from "./load.ts";
 export { type FoodSources, type ReferenceFamily, type ReferenceTheme } from "./schemas.ts";
 export { CATALOGUE_VERSION } from "./version.ts";
+export { referenceCatalogue } from "./catalogue.ts";

@@ -49,7 +49,11 @@ async function serve() {
   const server = spawn(
     process.execPath,
     [next, isDev ? "dev" : "start", "-H", HOST, "-p", String(port)],
-    { cwd: root, env: quietEnvironment, stdio: ["ignore", isDev ? "inherit" : "ignore", "inherit"] },
+    {
+      cwd: root,
+      env: quietEnvironment,
+      stdio: ["ignore", isDev ? "inherit" : "ignore", "inherit"],
+    },
   );
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) {
     process.on(signal, () => server.kill(signal));
