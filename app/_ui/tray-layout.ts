@@ -1,0 +1,97 @@
+import { hierarchy, treemap, treemapSquarify } from "d3-hierarchy";
+
+export type TrayPlace = {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+};
+
+const INSIDE = { left: 9, top: 9, width: 154, height: 110 };
+const GAP = 5;
+/** No compartment is drawn smaller than this share: a pinch of salt must stay readable. */
+const SHARE_MIN = 0.09;
+
+/**
+ * Places of the compartments in a tin of 172 × 128 units, areas following the weights
+ * (squarified treemap: Bruls, Huizing & van Wijk 2000). One place per weight, in the given order.
+ */
+export function layTray(weights: readonly number[]): TrayPlace[] {
+  if (weights.length === 0) return [];
+  const total = weights.reduce((sum, weight) => sum + Math.max(weight, 0), 0) || 1;
+  const leaves = weights.map((weight, index) => ({
+    index,
+    share: Math.max(weight / total, SHARE_MIN),
+  }));
+  type Node = {
+    readonly index: number;
+    readonly share: number;
+    readonly children?: readonly Node[];
+  };
+  const root: Node = { index: -1, share: 0, children: leaves };
+  const laid = treemap<Node>()
+    .tile(treemapSquarify.ratio(1.2))
+    .size([INSIDE.width, INSIDE.height])
+    .paddingInner(GAP)(
+    hierarchy<Node>(root, (node) => node.children)
+      .sum((node) => node.share)
+      .sort((a, b) => (b.value ?? 0) - (a.value ?? 0) || a.data.index - b.data.index),
+  );
+  const places: TrayPlace[] = [];
+  for (const leaf of laid.leaves()) {
+    places[leaf.data.index] = {
+      x: INSIDE.left + leaf.x0,
+      y: INSIDE.top + leaf.y0,
+      width: leaf.x1 - leaf.x0,
+      height: leaf.y1 - leaf.y0,
+    };
+  }
+  return places;
+}
+
+const WIDTH_PER_LETTER = 0.56;
+
+export type TrayLabel = {
+  readonly lines: readonly string[];
+  readonly size: number;
+  readonly upright: boolean;
+};
+
+/** How a name is broken and sized to fit its compartment; upright when the place is narrow and tall. */
+export function fitLabel(name: string, place: TrayPlace): TrayLabel {
+  const words = name.split(/\s+/);
+  const candidates: TrayLabel[] = [];
+  for (const upright of [false, true]) {
+    const [width, height] = upright ? [place.height, place.width] : [place.width, place.height];
+    for (let count = 1; count <= Math.min(3, words.length); count += 1) {
+      const lines = breakInto(words, count);
+      const longest = Math.max(...lines.map((line) => line.length));
+      const size = Math.min(
+        11.5,
+        (width - 6) / (longest * WIDTH_PER_LETTER),
+        (height - 4) / (count * 1.12),
+      );
+      candidates.push({ lines, size: upright ? size * 0.92 : size, upright });
+    }
+  }
+  const best = candidates.reduce((held, next) => (next.size > held.size + 0.05 ? next : held));
+  const size = upSize(best);
+  return { ...best, size };
+}
+
+function upSize(label: TrayLabel): number {
+  const size = label.upright ? label.size / 0.92 : label.size;
+  return Math.max(6, Math.round(size * 10) / 10);
+}
+
+/** Words in a number of lines whose longest is as short as can be. */
+function breakInto(words: readonly string[], count: number): string[] {
+  if (count === 1) return [words.join(" ")];
+  let best: string[] = [words.join(" ")];
+  for (let cut = 1; cut <= words.length - (count - 1); cut += 1) {
+    const lines = [words.slice(0, cut).join(" "), ...breakInto(words.slice(cut), count - 1)];
+    const longest = (of: readonly string[]): number => Math.max(...of.map((line) => line.length));
+    if (best.length === 1 || longest(lines) < longest(best)) best = lines;
+  }
+  return best;
+}
