@@ -4,3 +4,13 @@ export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./
 export { parseColumn } from "./json.ts";
 export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";
 export { readSettings, Settings, writeSettings } from "./settings.ts";
+export {
+  Fate,
+  readEpisode,
+  readEpisodes,
+  readShown,
+  type EpisodeRecord,
+  type ItemRecord,
+  type LunchRecord,
+  type ThemeRecord,
+} from "./weeks.ts";

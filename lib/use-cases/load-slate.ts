@@ -1,0 +1,210 @@
+import {
+  addDays,
+  daysOfWeek,
+  overlapsSeason,
+  SeasonWindow,
+  weeksLater,
+  weeksOfMonth,
+  type Day,
+} from "#lib/calendar/index.ts";
+import {
+  parseColumn,
+  readEpisodes,
+  readSettings,
+  type Db,
+  type EpisodeRecord,
+} from "#lib/db/index.ts";
+import {
+  checkRest,
+  closestWeeks,
+  describeRest,
+  historyOf,
+  type RepeatLevel,
+  type RestWarning,
+  type ShownWeek,
+} from "#lib/repeats/index.ts";
+import type { Context } from "./context.ts";
+import { stageOf, type Stage } from "./episode-stage.ts";
+import { viewItem, type ItemView } from "./lunch-view.ts";
+import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
+
+/** How far back the slate looks for what a week echoes. */
+const ECHO_WEEKS = 60;
+
+export type LunchView = {
+  readonly id: string;
+  readonly date: Day;
+  readonly angle: string;
+  readonly minutes: number | null;
+  readonly items: readonly ItemView[];
+  readonly repeats: readonly RepeatView[];
+};
+
+export type RepeatView = {
+  readonly foodId: string | null;
+  readonly on: Day;
+  /** For the paper tag: "cucumber, 9 days ago". */
+  readonly short: string;
+  /** What, when last, how many days, which rule. */
+  readonly sentence: string;
+};
+
+export type WeekView = {
+  readonly monday: Day;
+  readonly days: readonly {
+    readonly date: Day;
+    readonly offLabel: string | undefined;
+    readonly lunch: LunchView | undefined;
+  }[];
+  readonly episode:
+    | {
+        readonly id: string;
+        readonly number: number;
+        readonly title: string;
+        readonly themeId: string | null;
+        readonly stage: Stage;
+        readonly revision: number;
+        readonly echo: { readonly percent: number; readonly name: string } | undefined;
+        readonly themeRepeats: readonly string[];
+      }
+    | undefined;
+};
+
+export type SlateView = {
+  readonly weeks: readonly WeekView[];
+  readonly seasonThemes: readonly { readonly id: string; readonly name: string }[];
+};
+
+/** The weeks of a month, empty ones too, with what they repeat and how closely they echo earlier ones. */
+export async function loadSlate({ db }: Context, monthDay: Day): Promise<SlateView> {
+  const mondays = weeksOfMonth(monthDay);
+  return { weeks: await loadWeeks(db, mondays), seasonThemes: await themesInSeason(db, mondays) };
+}
+
+/** One week as the slate shows it. */
+export async function loadSlateWeek({ db }: Context, monday: Day): Promise<WeekView | undefined> {
+  return (await loadWeeks(db, [monday]))[0];
+}
+
+async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
+  const first = mondays[0];
+  const last = mondays.at(-1);
+  if (!first || !last) return [];
+  const settings = await readSettings(db);
+  const [episodes, shown, rules, daysOff] = await Promise.all([
+    readEpisodes(db, first, last),
+    readShownWeeks(db, weeksLater(first, -ECHO_WEEKS), addDays(last, 6)),
+    readRestRules(db, settings),
+    db.dayOff.findMany({ where: { to: { gte: first }, from: { lte: addDays(last, 6) } } }),
+  ]);
+  const history = historyOf(shown);
+  const nameOf = await namesFor(db, shown);
+  return mondays.map((monday) => {
+    const episode = episodes.find((one) => one.weekOf === monday);
+    const week = shown.find((one) => one.week === monday);
+    const warnings = week ? checkRest(week, history, rules) : [];
+    return {
+      monday,
+      days: daysOfWeek(monday)
+        .filter((_, index) => settings.schoolDays.includes(index + 1))
+        .map((date) => ({
+          date,
+          offLabel: daysOff.find((off) => off.from <= date && off.to >= date)?.label,
+          lunch: lunchOn(episode, date, warnings, nameOf),
+        })),
+      episode: episode && {
+        id: episode.id,
+        number: episode.number,
+        title: episode.theme?.name ?? (episode.workingTitle || "Untitled week"),
+        themeId: episode.theme?.id ?? null,
+        stage: stageOf(episode),
+        revision: episode.revision,
+        echo: week && echoFor(week, shown, nameOf),
+        themeRepeats: warnings
+          .filter((warning) => warning.level === "theme")
+          .map((warning) => describeRest(warning, nameOf)),
+      },
+    };
+  });
+}
+
+type NameOf = (level: RepeatLevel, id: string) => string;
+
+function lunchOn(
+  episode: EpisodeRecord | undefined,
+  date: Day,
+  warnings: readonly RestWarning[],
+  nameOf: NameOf,
+): LunchView | undefined {
+  const lunch = episode?.lunches.find((one) => one.date === date);
+  if (!lunch) return undefined;
+  return {
+    id: lunch.id,
+    date,
+    angle: lunch.angle,
+    minutes: lunch.minutesUsed,
+    items: lunch.items.map(viewItem),
+    repeats: warnings
+      .filter((warning) => warning.on === date && warning.foodId !== null)
+      .map((warning) => ({
+        foodId: warning.foodId,
+        on: date,
+        short: `${nameOf(warning.level, warning.what)}, ${warning.daysAgo} ${warning.daysAgo === 1 ? "day" : "days"} ago`,
+        sentence: describeRest(warning, nameOf),
+      })),
+  };
+}
+
+function echoFor(
+  week: ShownWeek,
+  shown: readonly ShownWeek[],
+  nameOf: NameOf,
+): { percent: number; name: string } | undefined {
+  const earlier = shown.filter((one) => one.week < week.week);
+  const closest = closestWeeks(week, earlier, 1)[0];
+  if (!closest) return undefined;
+  const name =
+    closest.week.themeId === null ? closest.week.week : nameOf("theme", closest.week.themeId);
+  return { percent: Math.round(closest.echo.value * 100), name };
+}
+
+/** Names of everything that a warning may speak of. */
+async function namesFor(db: Db, shown: readonly ShownWeek[]): Promise<NameOf> {
+  const foodIds = [...new Set(shown.flatMap((week) => week.items.map((item) => item.foodId)))];
+  const [foods, families, tricks, themes, products] = await Promise.all([
+    db.food.findMany({ where: { id: { in: foodIds } }, select: { id: true, name: true } }),
+    db.family.findMany({ select: { id: true, name: true } }),
+    db.trick.findMany({ select: { id: true, name: true } }),
+    db.theme.findMany({ select: { id: true, name: true } }),
+    db.product.findMany({ select: { id: true, name: true } }),
+  ]);
+  const names = {
+    food: nameMap(foods),
+    family: nameMap(families),
+    trick: nameMap(tricks),
+    theme: nameMap(themes),
+    product: nameMap(products),
+    motif: new Map<string, string>(),
+  } satisfies Record<RepeatLevel, Map<string, string>>;
+  return (level, id) => names[level].get(id) ?? id;
+}
+
+function nameMap(rows: readonly { id: string; name: string }[]): Map<string, string> {
+  return new Map(rows.map(({ id, name }) => [id, name]));
+}
+
+async function themesInSeason(db: Db, mondays: readonly Day[]): Promise<SlateView["seasonThemes"]> {
+  const first = mondays[0];
+  const last = mondays.at(-1);
+  if (!first || !last) return [];
+  const themes = await db.theme.findMany({ where: { retiredAt: null }, orderBy: { name: "asc" } });
+  return themes
+    .filter((theme) =>
+      overlapsSeason(
+        parseColumn(SeasonWindow, theme.seasonJson, "Theme.season"),
+        first,
+        addDays(last, 6),
+      ),
+    )
+    .map(({ id, name }) => ({ id, name }));
+}

@@ -1,0 +1,51 @@
+import { day, type Day } from "#lib/calendar/index.ts";
+import { groupBy } from "#lib/base/index.ts";
+import { readShown, type Db, type Settings } from "#lib/db/index.ts";
+import type { RestRules, ShownWeek } from "#lib/repeats/index.ts";
+import { restKey } from "#lib/repeats/index.ts";
+
+/** The weeks from one day to another as the repeat rules see them. */
+export async function readShownWeeks(db: Db, from: Day, to: Day): Promise<ShownWeek[]> {
+  const rows = await readShown(db, from, to);
+  return [...groupBy(rows, (row) => row.weekOf)].map(([weekOf, items]) => ({
+    week: day(weekOf),
+    themeId: items[0]?.themeId ?? null,
+    motifs: (JSON.parse(items[0]?.motifs ?? "[]") as string[]) ?? [],
+    items: items.map((row) => ({
+      on: day(row.date),
+      foodId: row.foodId,
+      familyId: row.familyId,
+      productId: row.productId,
+      trickIds: row.tricks?.split(",") ?? [],
+      isStaple: row.isStaple,
+    })),
+  }));
+}
+
+/** The series' rest windows: the settings by level, and each food's or family's own. */
+export async function readRestRules(db: Db, settings: Settings): Promise<RestRules> {
+  const [foods, families, themes] = await Promise.all([
+    db.food.findMany({ where: { restDays: { not: null } }, select: { id: true, restDays: true } }),
+    db.family.findMany({
+      where: { restDays: { not: null } },
+      select: { id: true, restDays: true },
+    }),
+    db.theme.findMany({ where: { restDays: { not: null } }, select: { id: true, restDays: true } }),
+  ]);
+  const own = new Map<string, number>();
+  for (const row of foods) own.set(restKey("food", row.id), row.restDays ?? 0);
+  for (const row of families) own.set(restKey("family", row.id), row.restDays ?? 0);
+  for (const row of themes) own.set(restKey("theme", row.id), row.restDays ?? 0);
+  return {
+    days: {
+      product: settings.productRestDays,
+      food: settings.foodRestDays,
+      family: settings.familyRestDays,
+      trick: settings.trickRestDays,
+      theme: settings.themeRestDays,
+      // A motif is a hint, not a rule of its own: themes near each other are told by the echo.
+      motif: 0,
+    },
+    own,
+  };
+}
