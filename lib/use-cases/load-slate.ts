@@ -35,6 +35,7 @@ export type LunchView = {
   readonly id: string;
   readonly date: Day;
   readonly angle: string;
+  readonly revision: number;
   readonly minutes: number | null;
   readonly items: readonly ItemView[];
   readonly repeats: readonly RepeatView[];
@@ -142,6 +143,7 @@ function lunchOn(
     id: lunch.id,
     date,
     angle: lunch.angle,
+    revision: lunch.revision,
     minutes: lunch.minutesUsed,
     items: lunch.items.map(viewItem),
     repeats: warnings

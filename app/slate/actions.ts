@@ -1,0 +1,39 @@
+"use server";
+
+import { refresh } from "next/cache";
+import { invalid, refused, saved, type FormState } from "#app/_forms/form-state.ts";
+import { requestContext } from "#app/_server/context.ts";
+import { describeLockProblem, lockEpisode, LockEpisodeInput } from "#lib/use-cases/lock-episode.ts";
+import { PencilWeekInput } from "#lib/use-cases/pencil-week.input.ts";
+import { describePencilProblem, pencilWeek } from "#lib/use-cases/pencil-week.ts";
+import { SaveLunchInput } from "#lib/use-cases/save-lunch.input.ts";
+import { describeSaveLunchProblem, saveLunch } from "#lib/use-cases/save-lunch.ts";
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function pencilWeekAction(input: unknown): Promise<FormState> {
+  const parsed = PencilWeekInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await pencilWeek(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describePencilProblem(outcome.problem));
+  return { kind: "saved", href: `/slate/week/${parsed.data.monday}` };
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function lockEpisodeAction(input: unknown): Promise<FormState> {
+  const parsed = LockEpisodeInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await lockEpisode(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeLockProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function saveLunchAction(input: unknown): Promise<FormState> {
+  const parsed = SaveLunchInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await saveLunch(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeSaveLunchProblem(outcome.problem));
+  refresh();
+  return saved;
+}

@@ -1,0 +1,111 @@
+import { mkdirSync } from "node:fs";
+import path from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { axeFindings } from "#tests/support/axe.ts";
+import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { startServer, type RunningServer } from "#tests/support/server.ts";
+
+const shots = path.resolve(import.meta.dirname, "../shots");
+let server: RunningServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  mkdirSync(shots, { recursive: true });
+  server = await startServer("2026-03-11");
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  server.stop();
+});
+
+test("a series is started, a week pencilled, composed and locked, by names and labels alone", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(server.url);
+  await page.getByRole("heading", { name: "Welcome to Noonbook" }).waitFor();
+
+  await page.getByRole("button", { name: "Start the series" }).click();
+  await page.getByText("Give the series a name.").waitFor();
+  await page.getByLabel("Series name").fill("Harbour Boxes");
+  await page.getByRole("button", { name: "Add a child" }).click();
+  await page.getByLabel("Private name").fill("Ines");
+  await page.getByLabel("On-screen name").fill("Ines");
+  await page.getByRole("button", { name: "Start the series" }).click();
+  await page.getByText("the private name never leaves the house").waitFor();
+  await page.getByLabel("On-screen name").fill("Biscuit");
+  await page.getByRole("button", { name: "Start the series" }).click();
+
+  await page.getByRole("heading", { name: "March 2026" }).waitFor();
+  const week = page.getByRole("region", { name: "9–13 March" });
+  await week.getByLabel("or a working title").fill("Night Train");
+  await week.getByRole("button", { name: "Pencil it in" }).click();
+
+  await page.getByRole("heading", { name: "Night Train" }).waitFor();
+  await page.getByRole("button", { name: "Lock the week" }).click();
+  await page.getByText("The lunch of 2026-03-09 is still empty.").waitFor();
+  for (const [name, foods] of DAYS) {
+    const day = page.getByRole("region", { name });
+    for (const food of foods) {
+      await day.getByLabel("Add a food").fill(food);
+      await day.getByRole("listitem").getByRole("button", { name: food }).first().click();
+    }
+    await day.getByRole("button", { name: "Save this lunch" }).click();
+    await day.getByRole("img", { name: new RegExp(foods[0] ?? "") }).waitFor();
+  }
+  await page.getByRole("button", { name: "Lock the week" }).click();
+  await page.getByText("locked", { exact: true }).waitFor();
+
+  await page.goto(`${server.url}/slate`);
+  await page
+    .getByRole("img", { name: /^Tray: hummus/ })
+    .first()
+    .waitFor();
+  await page
+    .getByText(/was last on Mon 9 March 2026/)
+    .first()
+    .waitFor();
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+const DAYS: readonly (readonly [string, readonly string[]])[] = [
+  ["Monday 9 March 2026", ["hummus", "cucumber", "clementine"]],
+  ["Tuesday 10 March 2026", ["hummus", "carrot sticks"]],
+  ["Wednesday 11 March 2026", ["cheddar", "apple slices"]],
+  ["Thursday 12 March 2026", ["hard-boiled egg", "banana"]],
+  ["Friday 13 March 2026", ["rice", "green peas"]],
+];
+
+const PAGES = ["/welcome", "/slate/2026-03", "/slate/2026-04", "/slate/week/2026-03-09"] as const;
+
+test.each(
+  PAGES.flatMap((address) =>
+    [390, 1280].flatMap((width) => [false, true].map((dark) => ({ address, width, dark }))),
+  ),
+)(
+  "$address at $width px, dark $dark: no accessibility finding, nothing wider than the screen",
+  async ({ address, width, dark }) => {
+    const { page, complaints } = await openPage(browser, { width, dark });
+    const response = await page.goto(server.url + address);
+    expect(response?.status()).toBe(200);
+    expect(await axeFindings(page)).toEqual([]);
+    const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");
+    expect(overflow).toBeLessThanOrEqual(0);
+    const name = `${address.slice(1).replaceAll("/", "-")}-${width}${dark ? "-dark" : ""}.png`;
+    await page.screenshot({ path: path.join(shots, name), fullPage: true });
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  },
+);
+
+test.each([
+  "/slate/2026-13",
+  "/slate/not-a-month",
+  "/slate/week/2026-03-10",
+  "/slate/week/2031-01-06",
+])("%s leads to no record and says so with 404", async (address) => {
+  const response = await fetch(server.url + address);
+  expect(response.status).toBe(404);
+  expect(await response.text()).toContain("Nothing is kept here");
+});
