@@ -1,5 +1,6 @@
 /** Base: results, seeded randomness, small words every subject uses. Imports nothing. */
 export { ok, refuse, type Result } from "./result.ts";
 export { hash32, randomFrom, type Random } from "./random.ts";
+export { drawBeta, drawNormal } from "./draw.ts";
 export { isPresent } from "./present.ts";
 export { groupBy } from "./group-by.ts";

@@ -1,4 +1,4 @@
-import { randomFrom, type Random } from "#lib/base/index.ts";
+import { drawBeta, drawNormal, randomFrom, type Random } from "#lib/base/index.ts";
 import { addDays, day, weekdayOf, type Day } from "#lib/calendar/index.ts";
 import type { Eaten, Verdict } from "#lib/reactions/index.ts";
 
@@ -62,25 +62,25 @@ export const SIMULATED_FROM = day("2025-01-06");
 export function simulate(model: TasteModel, shape: Shape): Simulated {
   const random = randomFrom(shape.seed);
   const familyOf = Array.from({ length: shape.foods }, () => random.below(shape.families));
-  const common = familyOf.map(() => model.common * normal(random));
+  const common = familyOf.map(() => model.common * drawNormal(random));
   const tastes = Array.from({ length: shape.children }, () => ({
-    appetite: model.appetite + model.appetiteSpread * normal(random),
-    families: Array.from({ length: shape.families }, () => model.family * normal(random)),
-    own: familyOf.map(() => model.own * normal(random)),
+    appetite: model.appetite + model.appetiteSpread * drawNormal(random),
+    families: Array.from({ length: shape.families }, () => model.family * drawNormal(random)),
+    own: familyOf.map(() => model.own * drawNormal(random)),
     drift: familyOf.map(() => 0),
   }));
-  const weights = familyOf.map(() => Math.exp(0.8 * normal(random)));
+  const weights = familyOf.map(() => Math.exp(0.8 * drawNormal(random)));
   const verdicts: Verdict[] = [];
   const truth = new Map<Verdict, number>();
   for (let offset = 0; offset < shape.weeks * 7; offset += 1) {
     const on = addDays(SIMULATED_FROM, offset);
     if (weekdayOf(on) === 1)
       for (const taste of tastes)
-        taste.drift = taste.drift.map((d) => 0.98 * d + model.driftPerWeek * normal(random));
+        taste.drift = taste.drift.map((d) => 0.98 * d + model.driftPerWeek * drawNormal(random));
     if (weekdayOf(on) > 5) continue;
     const box = drawBox(random, weights, shape.itemsPerDay);
     tastes.forEach((taste, child) => {
-      const mood = model.day * normal(random);
+      const mood = model.day * drawNormal(random);
       for (const food of box) {
         const family = familyOf[food] ?? 0;
         const utility =
@@ -114,7 +114,7 @@ function drawVerdict(
   const mean = logistic(utility);
   const share = drawBeta(random, 2 * mean, 2 * (1 - mean));
   const eaten = Math.round(share * 4) as Eaten;
-  const liked = Math.min(1, Math.max(0, mean + 0.5 * (share - mean) + 0.15 * normal(random)));
+  const liked = Math.min(1, Math.max(0, mean + 0.5 * (share - mean) + 0.15 * drawNormal(random)));
   return {
     childId: `child-${at.child}`,
     foodId: `food-${at.food}`,
@@ -127,18 +127,4 @@ function drawVerdict(
 
 function logistic(utility: number): number {
   return 1 / (1 + Math.exp(-utility));
-}
-
-/** Standard normal (Box & Muller 1958). */
-function normal(random: Random): number {
-  return Math.sqrt(-2 * Math.log(1 - random.next())) * Math.cos(2 * Math.PI * random.next());
-}
-
-/** Beta by two powers (Jöhnk 1964), quick for the small parameters used here. */
-function drawBeta(random: Random, a: number, b: number): number {
-  for (;;) {
-    const x = random.next() ** (1 / a);
-    const y = random.next() ** (1 / b);
-    if (x + y <= 1 && x + y > 0) return x / (x + y);
-  }
 }
