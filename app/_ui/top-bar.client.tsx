@@ -5,7 +5,11 @@ import { usePathname } from "next/navigation";
 import { TinMark } from "./tin-mark.tsx";
 
 /** The rooms, in the order of the week's work. A room is listed once its page stands. */
-const ROOMS = [["/slate", "Slate"]] as const;
+const ROOMS = [
+  ["/slate", "Slate"],
+  ["/callsheet", "Call sheet"],
+  ["/verdicts", "Verdicts"],
+] as const;
 
 /** The lid of the tin: the mark, the rooms, and whose data this is. */
 export function TopBar({

@@ -165,7 +165,8 @@ function tintId({ colour, pattern }: Compartment): string {
   return `f-${colour}-${pattern}`;
 }
 
-function labelOf({ name, eaten }: Compartment): string {
+function labelOf({ name: plain, eaten }: Compartment): string {
+  const name = plain.charAt(0).toUpperCase() + plain.slice(1);
   return eaten === undefined ? name : `${name} ${EATEN[eaten] ?? ""}`;
 }
 

@@ -1,0 +1,27 @@
+"use server";
+
+import { refresh } from "next/cache";
+import { invalid, refused, saved, type FormState } from "#app/_forms/form-state.ts";
+import { requestContext } from "#app/_server/context.ts";
+import { describePackProblem, packLunch, PackLunchInput } from "#lib/use-cases/pack-lunch.ts";
+import { describeSwapProblem, swapItem, SwapItemInput } from "#lib/use-cases/swap-item.ts";
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function packLunchAction(input: unknown): Promise<FormState> {
+  const parsed = PackLunchInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await packLunch(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describePackProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function swapItemAction(input: unknown): Promise<FormState> {
+  const parsed = SwapItemInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await swapItem(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeSwapProblem(outcome.problem));
+  refresh();
+  return saved;
+}
