@@ -114,6 +114,46 @@ describe("a day on which the whole box came back", () => {
     expect(kiwi(onlyKiwi).fullDays).toEqual([]);
     expect(kiwi(onlyKiwi).history).toMatchObject({ fullDays: 0, refusalsRunning: 1 });
   });
+  test("is judged by the rest of the box, so a food's own amount moves it by nearly the full weight", () => {
+    const estimateAt = (eaten: Eaten, dayStrength: number): number => {
+      const verdicts = [...usual, ...foods.map((f) => verdict(f, bad, f === "kiwi" ? eaten : 3))];
+      return estimateAll(verdicts, {
+        today: addDays(bad, 1),
+        strengths: { ...strengths, day: dayStrength },
+      }).of("pepper", "kiwi", "kin-kiwi").estimate;
+    };
+    const moved = (dayStrength: number) => estimateAt(3, dayStrength) - estimateAt(1, dayStrength);
+    // Not quite the full: the rest of the box is read as a little worse beside a kiwi that was eaten.
+    expect(moved(0.3) / moved(0)).toBeGreaterThan(0.92);
+  });
+});
+
+describe("the other child", () => {
+  const today = addDays(START, 60);
+  const offers = [0, 7, 14, 21, 28, 35];
+  const verdictsOf = (childId: string, foodId: string, eaten: Eaten): Verdict[] =>
+    offers.map((offset) => verdict(foodId, addDays(START, offset), eaten, { childId }));
+  const expectedOf = (verdicts: readonly Verdict[], childId: string): number =>
+    estimateAll(verdicts, { today, strengths }).of(childId, "olive", "kin-olive").estimate;
+  const own = verdictsOf("pepper", "rice", 3);
+  test("bends what is expected of a food this one has not met, beside any other", () => {
+    for (const [eaten, sign] of [
+      [4, 1],
+      [0, -1],
+    ] as const) {
+      const { of } = estimateAll([...own, ...verdictsOf("biscuit", "olive", eaten)], {
+        today,
+        strengths,
+      });
+      const olive = of("pepper", "olive", "kin-olive").estimate;
+      const plum = of("pepper", "plum", "kin-plum").estimate;
+      expect(sign * (olive - plum)).toBeGreaterThan(0.03);
+    }
+  });
+  test("counts for less than a child's own verdicts", () => {
+    const mixed = [...verdictsOf("pepper", "olive", 4), ...verdictsOf("biscuit", "olive", 0)];
+    expect(expectedOf(mixed, "pepper")).toBeGreaterThan(expectedOf(mixed, "biscuit") + 0.3);
+  });
 });
 
 describe("kin", () => {
