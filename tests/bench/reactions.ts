@@ -28,21 +28,31 @@ const RIVALS: Readonly<Record<string, Rival>> = {
 };
 const SERIES = 12;
 
-/** Prints held-out log-loss by rival, calibration, coverage, and the time of ten years. */
-export function benchReactions(print: (line: string) => void): void {
-  print("Held-out log-loss of the share eaten, nats per verdict; lower is better.");
-  print(["model", "weeks", ...Object.keys(RIVALS), "oracle"].join(" | "));
+/** One measured figure. */
+type Figure = { name: string; value: number; unit: string };
+
+/** Held-out log-loss by rival (lower is better), calibration, coverage, and the time of ten years. */
+export function benchReactions(): Figure[] {
+  const figures: Figure[] = [];
   const all: HeldOut[] = [];
   for (const [name, model] of Object.entries(MODELS))
     for (const weeks of [4, 12, 52]) {
       const cases = Array.from({ length: SERIES }, (_, i) => heldOut(model, `series-${i}`, weeks));
       all.push(...cases);
-      const losses = Object.values(RIVALS).map((rival) => lossOf(rival, cases));
-      const cells = [...losses, oracleLoss(cases)].map((loss) => loss.toFixed(4));
-      print([name, weeks, ...cells].join(" | "));
+      const losses = Object.entries(RIVALS).map(
+        ([rival, of]) => [rival, lossOf(of, cases)] as const,
+      );
+      for (const [rival, loss] of [
+        ...losses,
+        ["the taste model itself", oracleLoss(cases)] as const,
+      ])
+        figures.push({
+          name: `log-loss, ${name}, ${weeks} weeks, ${rival}`,
+          value: loss,
+          unit: "nats",
+        });
     }
-  printCalibration(all, print);
-  printSpeed(print);
+  return [...figures, ...calibration(all), ...speed()];
 }
 
 function oracleLoss(cases: readonly HeldOut[]): number {
@@ -52,7 +62,7 @@ function oracleLoss(cases: readonly HeldOut[]): number {
   return losses.reduce((sum, loss) => sum + loss, 0) / losses.length;
 }
 
-function printCalibration(cases: readonly HeldOut[], print: (line: string) => void): void {
+function calibration(cases: readonly HeldOut[]): Figure[] {
   const bins = Array.from({ length: 10 }, () => ({ foretold: 0, eaten: 0, count: 0 }));
   let [inside, count] = [0, 0];
   for (const { past, future, truth, today } of cases) {
@@ -69,24 +79,34 @@ function printCalibration(cases: readonly HeldOut[], print: (line: string) => vo
       bin.count += 1;
     }
   }
-  print("Calibration, all models and lengths: foretold, eaten, verdicts.");
-  for (const { foretold, eaten, count: n } of bins)
-    if (n > 0) print(`${(foretold / n).toFixed(3)} | ${(eaten / n).toFixed(3)} | ${n}`);
-  print(`80 % intervals that hold the true share: ${((100 * inside) / count).toFixed(1)} %`);
+  const figures = bins.flatMap(({ foretold, eaten, count: n }, index) =>
+    n === 0
+      ? []
+      : [
+          {
+            name: `eaten beyond what was foretold, bin ${index / 10}–${(index + 1) / 10}, n = ${n}`,
+            value: (100 * (eaten - foretold)) / n,
+            unit: "points",
+          },
+        ],
+  );
+  const held = { name: "80 % intervals that hold the true share", value: (100 * inside) / count };
+  return [...figures, { ...held, unit: "%" }];
 }
 
-function printSpeed(print: (line: string) => void): void {
+function speed(): Figure[] {
   const shape = { ...USUAL_SHAPE, children: 3, foods: 300, families: 60, itemsPerDay: 7 };
   const { verdicts } = simulate(HOUSEHOLD, { ...shape, seed: "ten years", weeks: 520 });
   const today = addDays(day("2025-01-06"), 3650);
   const { strengths } = estimateAll(verdicts, { today });
-  for (const [label, options] of [
-    ["strengths fitted", { today }],
-    ["strengths kept", { today, strengths }],
-  ] as const) {
+  const time = (options: Parameters<typeof estimateAll>[1]): number => {
     const start = performance.now();
-    const { met } = estimateAll(verdicts, options);
-    const ms = Math.round(performance.now() - start);
-    print(`${verdicts.length} verdicts, ${met.length} foods × children, ${label}: ${ms} ms`);
-  }
+    estimateAll(verdicts, options);
+    return performance.now() - start;
+  };
+  const name = `all estimates from ${verdicts.length} verdicts`;
+  return [
+    { name: `${name}, strengths fitted`, value: time({ today }), unit: "ms" },
+    { name: `${name}, strengths kept`, value: time({ today, strengths }), unit: "ms" },
+  ];
 }
