@@ -165,8 +165,7 @@ function tintId({ colour, pattern }: Compartment): string {
   return `f-${colour}-${pattern}`;
 }
 
-function labelOf({ name: plain, eaten }: Compartment): string {
-  const name = plain.charAt(0).toUpperCase() + plain.slice(1);
+function labelOf({ name, eaten }: Compartment): string {
   return eaten === undefined ? name : `${name} ${EATEN[eaten] ?? ""}`;
 }
 

@@ -50,7 +50,7 @@ export function DayFigure({
         {day.offLabel ??
           (lunch ? (
             <Link href={`/slate/week/${monday}#${day.date}`}>
-              {lunch.angle || "Compose this lunch"}
+              {lunch.angle || (lunch.items.length === 0 ? "Compose this lunch" : "Name this lunch")}
             </Link>
           ) : (
             "No lunch pencilled"

@@ -2,8 +2,11 @@
 
 import { invalid, refused, type FormState } from "#app/_forms/form-state.ts";
 import { requestContext } from "#app/_server/context.ts";
+import { describeDemoProblem, loadDemo } from "#lib/use-cases/load-demo.ts";
 import { describeStartProblem, startSeries } from "#lib/use-cases/start-series.ts";
 import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
+import { tinHarbour } from "#seed/demo/index.ts";
+import { referenceThemes } from "#seed/index.ts";
 
 /** Public endpoint: trusts nothing it is handed. */
 export async function startSeriesAction(input: unknown): Promise<FormState> {
@@ -11,5 +14,12 @@ export async function startSeriesAction(input: unknown): Promise<FormState> {
   if (!parsed.success) return invalid(parsed.error);
   const outcome = await startSeries(await requestContext(), parsed.data);
   if (!outcome.ok) return refused(describeStartProblem(outcome.problem));
+  return { kind: "saved", href: "/slate" };
+}
+
+/** Loads the invented series; takes no input. */
+export async function loadDemoAction(): Promise<FormState> {
+  const outcome = await loadDemo(await requestContext(), tinHarbour, referenceThemes());
+  if (!outcome.ok) return refused(describeDemoProblem(outcome.problem));
   return { kind: "saved", href: "/slate" };
 }

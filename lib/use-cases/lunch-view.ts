@@ -25,7 +25,7 @@ export function viewItem(item: ItemRecord): ItemView {
   return {
     id: item.id,
     foodId: item.food.id,
-    name: item.food.name,
+    name: titled(item.food.name),
     part: item.part,
     grams: weighed.ok ? weighed.value : item.food.servingGrams,
     amountText: describeAmount(item.amount, item.unit),
@@ -37,6 +37,11 @@ export function viewItem(item: ItemRecord): ItemView {
     colour: item.food.colours[0] ?? "cream",
     pattern: item.food.pattern,
   };
+}
+
+/** A name as it begins a line: "Cucumber slices". */
+export function titled(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 /** The items that go into the tray: what was packed, or what is planned. Drinks stand beside it. */

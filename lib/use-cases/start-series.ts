@@ -1,18 +1,22 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
-import { inTransaction, writeSettings } from "#lib/db/index.ts";
+import { clearSeries, inTransaction, writeSettings } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
 import type { StartSeriesInput } from "./start-series.input.ts";
 
 export type StartProblem = { readonly kind: "already-started" };
 
-/** Starts the user's own series, all or nothing. Refuses when one of their own stands already. */
+/**
+ * Starts the user's own series, all or nothing. The demo makes way; the Larder stays.
+ * Refuses when a series of their own stands already.
+ */
 export async function startSeries(
   { db, today }: Context,
   input: StartSeriesInput,
 ): Promise<Result<undefined, StartProblem>> {
   return inTransaction(db, async (tx) => {
-    if (await tx.series.findUnique({ where: { id: 1 } }))
-      return refuse({ kind: "already-started" });
+    const standing = await tx.series.findUnique({ where: { id: 1 } });
+    if (standing && !standing.isDemo) return refuse({ kind: "already-started" });
+    if (standing) await clearSeries(tx);
     await tx.series.create({ data: { id: 1, name: input.name, startedOn: today } });
     for (const [position, child] of input.children.entries()) {
       await tx.child.create({

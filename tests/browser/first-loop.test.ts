@@ -68,7 +68,7 @@ test("a series is started, a week pencilled, composed and locked, by names and l
 
   await page.goto(`${server.url}/callsheet/2026-03-11`);
   await page.getByRole("heading", { name: "Wednesday’s shoot" }).waitFor();
-  await page.getByLabel("This stays out").selectOption({ label: "apple slices" });
+  await page.getByLabel("This stays out").selectOption({ label: "Apple slices" });
   await page.getByLabel("This steps in (optional)").fill("pear");
   await page.getByRole("button", { name: "Swap", exact: true }).click();
   await page.getByText("Say why in a few words").waitFor();
