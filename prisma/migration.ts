@@ -52,9 +52,9 @@ async function difference(url: string, schemaFile: string): Promise<string | und
   const location = import.meta.resolve("@prisma/schema-engine-wasm/schema_engine_bg");
   const wasm = readFileSync(new URL("schema_engine_bg.wasm", location));
   const { instance } = await WebAssembly.instantiate(wasm, {
-    "./schema_engine_bg.js": bridge as never,
+    "./schema_engine_bg.js": bridge,
   });
-  bridge.__wbg_set_wasm(instance.exports as never);
+  bridge.__wbg_set_wasm(instance.exports);
   (instance.exports as { __wbindgen_start: () => void }).__wbindgen_start();
 
   const content = readFileSync(schemaFile, "utf8");
@@ -62,7 +62,7 @@ async function difference(url: string, schemaFile: string): Promise<string | und
   const engine = await bridge.SchemaEngine.new(
     { datamodels: [[schemaFile, content]] } as never,
     () => undefined,
-    bindMigrationAwareSqlAdapterFactory(new PrismaLibSql({ url })) as never,
+    bindMigrationAwareSqlAdapterFactory(new PrismaLibSql({ url })),
   );
   const { exitCode, stdout } = (await engine.diff({
     from: { tag: "schemaDatasource", ...schema },

@@ -10,7 +10,7 @@ export type TrayPlace = {
 const INSIDE = { left: 9, top: 9, width: 154, height: 110 };
 const GAP = 5;
 /** No compartment is drawn smaller than this share: a pinch of salt must stay readable. */
-const SHARE_MIN = 0.09;
+const SHARE_MIN = 0.12;
 
 /**
  * Places of the compartments in a tin of 172 × 128 units, areas following the weights
@@ -59,7 +59,8 @@ export type TrayLabel = {
 
 /** How a name is broken and sized to fit its compartment; upright when the place is narrow and tall. */
 export function fitLabel(name: string, place: TrayPlace): TrayLabel {
-  const words = name.split(/\s+/);
+  // A long name may also break after its hyphen.
+  const words = name.split(/\s+|(?<=[a-z]-)(?=[a-z]{3})/);
   const candidates: TrayLabel[] = [];
   for (const upright of [false, true]) {
     const [width, height] = upright ? [place.height, place.width] : [place.width, place.height];
@@ -86,12 +87,17 @@ function upSize(label: TrayLabel): number {
 
 /** Words in a number of lines whose longest is as short as can be. */
 function breakInto(words: readonly string[], count: number): string[] {
-  if (count === 1) return [words.join(" ")];
-  let best: string[] = [words.join(" ")];
+  if (count === 1) return [joined(words)];
+  let best: string[] = [joined(words)];
   for (let cut = 1; cut <= words.length - (count - 1); cut += 1) {
-    const lines = [words.slice(0, cut).join(" "), ...breakInto(words.slice(cut), count - 1)];
+    const lines = [joined(words.slice(0, cut)), ...breakInto(words.slice(cut), count - 1)];
     const longest = (of: readonly string[]): number => Math.max(...of.map((line) => line.length));
     if (best.length === 1 || longest(lines) < longest(best)) best = lines;
   }
   return best;
+}
+
+/** Words on one line; what was broken at its hyphen closes up again. */
+function joined(words: readonly string[]): string {
+  return words.join(" ").replaceAll("- ", "-");
 }

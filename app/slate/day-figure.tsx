@@ -17,7 +17,6 @@ export function DayFigure({
   readonly monday: Day;
 }) {
   const { lunch } = day;
-  const repeated = new Set(lunch?.repeats.map((repeat) => repeat.foodId));
   const tag = lunch?.repeats[0];
   return (
     <figure className={day.date === today ? `${styles.day} ${styles.today}` : styles.day}>
@@ -37,7 +36,7 @@ export function DayFigure({
             grams: item.grams,
             colour: item.colour,
             pattern: item.pattern,
-            mark: repeated.has(item.foodId) ? "seen" : undefined,
+            mark: tag?.foodId === item.foodId ? "seen" : undefined,
           }))}
         />
         {tag && (

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ClockTime } from "#lib/calendar/index.ts";
+import { DEFAULT_REST_DAYS } from "#lib/repeats/index.ts";
 import type { Db } from "./client.ts";
 
 /** Settings of the series, with what holds until the user says otherwise (common practice, no source). */
@@ -31,10 +32,10 @@ export const Settings = z.object({
   /** Words that never leave: the school, the street, the town. */
   privateWords: z.array(z.string().max(120)).default([]),
   themeRestDays: z.number().int().min(0).max(730).default(180),
-  foodRestDays: z.number().int().min(0).max(365).default(10),
-  familyRestDays: z.number().int().min(0).max(365).default(2),
-  productRestDays: z.number().int().min(0).max(365).default(14),
-  trickRestDays: z.number().int().min(0).max(365).default(14),
+  foodRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.food),
+  familyRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.family),
+  productRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.product),
+  trickRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.trick),
   newFoodsPerWeekMax: z.number().int().min(0).max(10).default(2),
   wantsDiscoveries: z.boolean().default(true),
   balanceScheme: z.enum(["off", "school-k5", "school-6-8", "plate"]).default("off"),

@@ -9,7 +9,7 @@ type Config = ConstructorParameters<typeof PrismaLibSql>[0];
  */
 export class Sqlite extends PrismaLibSql {
   constructor(file: string) {
-    super({ url: `file:${file}`, timeout: 5000 } as Config);
+    super({ url: `file:${file}`, timeout: 5000 });
   }
 
   override createClient(config: Config): ReturnType<PrismaLibSql["createClient"]> {

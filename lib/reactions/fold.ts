@@ -38,7 +38,7 @@ export type Sums = {
 };
 
 /** What was expected of one verdict before it was seen, and how its day moved it. */
-export type Reading = {
+type Reading = {
   /** p before the day. */
   expected: number;
   /** Effective tastings behind it. */
@@ -52,7 +52,7 @@ export type Reading = {
 export type Visit = (index: number, reading: Readonly<Reading>) => void;
 
 /** Empty sums for the children, foods and families of a series. */
-export function emptySums(series: Series): Sums {
+function emptySums(series: Series): Sums {
   const [c, f, g] = [series.childIds.length, series.foodIds.length, series.familyIds.length];
   const zeros = (size: number): Float64Array => new Float64Array(size);
   return {

@@ -41,7 +41,7 @@ export function standingOf(history: History | undefined, spread: Spread, today: 
 }
 
 /** The day a refused food may be tried again; null when the latest offer was not refused. */
-export function restsUntil(history: History, isTrusted: boolean): Day | null {
+function restsUntil(history: History, isTrusted: boolean): Day | null {
   const { refusalsRunning, lastRefusal } = history;
   // A dependable food is allowed one bad day.
   if (lastRefusal === null || refusalsRunning < (isTrusted ? 2 : 1)) return null;

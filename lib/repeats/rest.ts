@@ -7,7 +7,7 @@ import { subjectsOf, type RepeatLevel, type ShownItem, type ShownWeek } from "./
  * Common practice, no source: a narrower level rests at least as long as a wider one.
  */
 export const DEFAULT_REST_DAYS: Readonly<Record<RepeatLevel, number>> = {
-  product: 14,
+  product: 7,
   food: 7,
   family: 2,
   trick: 7,

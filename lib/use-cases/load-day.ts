@@ -6,14 +6,14 @@ import type { Context } from "./context.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { viewItem, type ItemView } from "./lunch-view.ts";
 
-export type ChildView = {
+type ChildView = {
   readonly id: string;
   readonly name: string;
   readonly portionFactor: number;
   readonly facePoints: FacePoints;
 };
 
-export type VerdictView = {
+type VerdictView = {
   readonly itemId: string;
   readonly childId: string;
   readonly eaten: number | null;
@@ -129,7 +129,7 @@ function asFacePoints(points: number | null): FacePoints | null {
 }
 
 /** What the items ask for, each said once. Two cold sources: USDA, "bag lunches", 2019. */
-export function remindersFor(
+function remindersFor(
   items: readonly ItemRecord[],
   onScreenNames: readonly string[],
 ): string[] {

@@ -31,7 +31,7 @@ import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 /** How far back the slate looks for what a week echoes. */
 const ECHO_WEEKS = 60;
 
-export type LunchView = {
+type LunchView = {
   readonly id: string;
   readonly date: Day;
   readonly angle: string;
@@ -41,7 +41,7 @@ export type LunchView = {
   readonly repeats: readonly RepeatView[];
 };
 
-export type RepeatView = {
+type RepeatView = {
   readonly foodId: string | null;
   readonly on: Day;
   /** For the paper tag: "cucumber, 9 days ago". */
@@ -148,6 +148,8 @@ function lunchOn(
     items: lunch.items.map(viewItem),
     repeats: warnings
       .filter((warning) => warning.on === date && warning.foodId !== null)
+      // The one that comes back soonest for its rule stands first: it gets the paper tag.
+      .sort((one, other) => one.daysAgo / one.restDays - other.daysAgo / other.restDays)
       .map((warning) => ({
         foodId: warning.foodId,
         on: date,

@@ -40,7 +40,7 @@ export function viewItem(item: ItemRecord): ItemView {
 }
 
 /** A name as it begins a line: "Cucumber slices". */
-export function titled(name: string): string {
+function titled(name: string): string {
   return name.charAt(0).toUpperCase() + name.slice(1);
 }
 

@@ -40,7 +40,7 @@ function isQuartered({ family, form }: Food): boolean {
 }
 
 /** Whether a trick can be done on a food. */
-export function canWear({ food, part }: Favourite, trick: Trick): boolean {
+function canWear({ food, part }: Favourite, trick: Trick): boolean {
   if (trick.needsSliceable && !food.sliceable) return false;
   if (trick.kind === "cutter") return food.sliceable && part !== "dip" && !isLeafThin(food);
   if (trick.kind === "cut") return CUTS[trick.id]?.includes(food.family) ?? trick.needsSliceable;

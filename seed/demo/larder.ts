@@ -117,7 +117,7 @@ export function favouritesOf(foods: readonly Food[]): Favourite[] {
 }
 
 /** Whether a food may not come to the school at all, traces of nuts included. */
-export function breaksSchoolRules(food: Food): boolean {
+function breaksSchoolRules(food: Food): boolean {
   return (
     food.traits.some((trait) => trait === "nuts" || trait === "in-glass" || trait === "fizzy") ||
     [...food.allergens, ...food.maybeAllergens].some(

@@ -76,12 +76,12 @@ export function eat(
 }
 
 /** Whether a food is left out of a child's tin: sesame, for Pepper. */
-export function isKeptFrom(food: Food, child: DemoChild): boolean {
+function isKeptFrom(food: Food, child: DemoChild): boolean {
   return child.id === "pepper" && hasSesame(food);
 }
 
 /** A serving as it is counted out, or in grams to the nearest five. */
-export function amountOf(food: Food): { readonly amount: number; readonly unit: string } {
+function amountOf(food: Food): { readonly amount: number; readonly unit: string } {
   const weight = food.countUnit === null ? undefined : food.unitWeights[food.countUnit];
   const count =
     weight === undefined ? Infinity : Math.max(1, Math.round(food.servingGrams / weight));

@@ -113,8 +113,8 @@ function withAlmonds(studio: Studio, usual: readonly Told[]): Told[] {
 function clearOf(usual: readonly Told[], part: Part): Told[] {
   return usual
     .filter(({ favourite, fate }) => favourite.part !== part && fate !== "scrapped")
-    .map(({ more, fate, ...told }) => ({
-      ...told,
+    .map(({ favourite, fate }) => ({
+      favourite,
       fate: fate === "stepped-in" ? ("packed" as const) : fate,
     }));
 }

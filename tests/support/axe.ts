@@ -9,7 +9,7 @@ type Finding = { readonly id: string; readonly nodes: readonly { readonly html: 
 /** What axe-core (WCAG 2.2 A and AA rules) finds on the page as it stands; empty when nothing. */
 export async function axeFindings(page: Page): Promise<string[]> {
   await page.evaluate(source);
-  const violations = (await page.evaluate(
+  const violations = (await page.evaluate<unknown>(
     `axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }).then((result) => result.violations)`,
   )) as Finding[];
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);

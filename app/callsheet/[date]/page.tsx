@@ -199,7 +199,7 @@ function Shots({ view }: { readonly view: DayView }) {
   const tricks = items.filter((item) => item.tricks.length > 0);
   const shots = [
     "Empty tin, top down, lid to the left",
-    ...items.slice(0, 1).map((item) => `${item.name} goes in first`),
+    ...items.slice(0, 1).map((item) => `First in the tin: ${item.name}`),
     ...tricks.map(
       (item) =>
         `${item.name}: ${item.tricks.map((trick) => trick.name).join(", ")}, close, two takes`,
