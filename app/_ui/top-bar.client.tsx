@@ -9,6 +9,7 @@ const ROOMS = [
   ["/slate", "Slate"],
   ["/callsheet", "Call sheet"],
   ["/verdicts", "Verdicts"],
+  ["/bible", "Series bible"],
 ] as const;
 
 /** The lid of the tin: the mark, the rooms, and whose data this is. */
