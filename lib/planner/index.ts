@@ -1,0 +1,26 @@
+/** Planner: next weeks' themes and lunches, proposed near the best there is, with reasons. */
+export { FIRST_STEPS, proposePlan, type Proposal, type ProposeOptions } from "./propose.ts";
+export {
+  FORBIDDING_KINDS,
+  type Forbidden,
+  type ForbiddingKind,
+  type Lock,
+  type NewFoodLimits,
+  type Owed,
+  type Plan,
+  type PlanChild,
+  type PlanDay,
+  type PlanItem,
+  type PlannedLunch,
+  type PlannedWeek,
+  type PlanPart,
+  type PlanProblem,
+  type PlanShop,
+  type PlanTheme,
+  type PlanWeek,
+  type Quota,
+  type RestGroup,
+  type ThemesApart,
+  type Wish,
+} from "./problem.ts";
+export { AIM_WORDS, AIMS, DEFAULT_WEIGHTS, type Aim, type Weights } from "./weights.ts";

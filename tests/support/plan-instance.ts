@@ -1,0 +1,321 @@
+import { randomFrom, type Random } from "#lib/base/index.ts";
+import { addDays, day, daysBetween, weeksLater, type Day } from "#lib/calendar/index.ts";
+import {
+  DEFAULT_WEIGHTS,
+  type Forbidden,
+  type PlanItem,
+  type PlanPart,
+  type PlanProblem,
+  type PlanTheme,
+  type Quota,
+  type RestGroup,
+} from "#lib/planner/index.ts";
+
+/** How large an invented problem is. */
+export type InstanceSize = {
+  readonly seed: string;
+  readonly items: number;
+  readonly weeks: number;
+  readonly daysPerWeek: number;
+  readonly themes: number;
+  readonly children: number;
+  readonly historyWeeks: number;
+  readonly parts: readonly PlanPart[];
+};
+
+const LUNCH: readonly PlanPart[] = [
+  { part: "main", min: 1, max: 1 },
+  { part: "protein", min: 0, max: 1 },
+  { part: "grain", min: 1, max: 1 },
+  { part: "vegetable", min: 1, max: 2 },
+  { part: "fruit", min: 1, max: 1 },
+  { part: "dairy", min: 0, max: 1 },
+  { part: "dip", min: 0, max: 1 },
+  { part: "treat", min: 0, max: 1 },
+];
+
+/** The size the planner is measured at: a month, 400 items, three children, one year of history. */
+export const MONTH: InstanceSize = {
+  seed: "1",
+  items: 400,
+  weeks: 4,
+  daysPerWeek: 5,
+  themes: 40,
+  children: 3,
+  historyWeeks: 52,
+  parts: LUNCH,
+};
+
+/** Small enough to try every plan there is. */
+export const TINY: InstanceSize = {
+  seed: "1",
+  items: 9,
+  weeks: 1,
+  daysPerWeek: 2,
+  themes: 2,
+  children: 2,
+  historyWeeks: 3,
+  parts: [
+    { part: "main", min: 1, max: 1 },
+    { part: "fruit", min: 1, max: 1 },
+    { part: "treat", min: 0, max: 1 },
+  ],
+};
+
+const START = day("2026-09-07");
+const COLOURS = ["red", "orange", "yellow", "green", "blue", "purple", "white", "brown", "cream"];
+
+type Base = {
+  readonly item: PlanItem;
+  readonly shownOn: readonly Day[];
+};
+
+/** An invented problem; the same size and seed give the same problem. Nothing in it is real. */
+export function planInstance(size: InstanceSize): PlanProblem {
+  const random = randomFrom(`plan-instance ${size.seed}`);
+  const themes = makeThemes(size, random);
+  const shops = Array.from({ length: 6 }, (_, shop) => ({
+    id: `shop-${shop}`,
+    name: `Shop ${shop}`,
+    effort: 0.6 + shop * 0.2,
+  }));
+  const made = makeItems(
+    size,
+    random,
+    themes,
+    shops.map(({ id }) => id),
+  );
+  const items = made.map(({ item }) => item);
+  const weeks = Array.from({ length: size.weeks }, (_, week) => ({
+    monday: weeksLater(START, week),
+    days: Array.from({ length: size.daysPerWeek }, (_, weekday) => ({
+      date: addDays(weeksLater(START, week), weekday),
+      minutesMax: size.items < 50 ? 9 : 12 + random.below(8),
+    })),
+    budgetCents: (size.items < 50 ? 420 : 900) * size.daysPerWeek,
+    lockedThemeId: null,
+  }));
+  const sample = (count: number): string[] =>
+    random
+      .shuffle(items)
+      .slice(0, count)
+      .map(({ id }) => id);
+  return {
+    weeks,
+    themes,
+    parts: size.parts,
+    items,
+    children: Array.from({ length: size.children }, (_, child) => ({
+      id: `c${child}`,
+      name: `Child ${child}`,
+    })),
+    shops,
+    rests: makeRests(made),
+    quotas: makeQuotas(size, random, items),
+    forbidden: makeForbidden(
+      size,
+      weeks.flatMap((week) => week.days.map(({ date }) => date)),
+      sample,
+    ),
+    themesApart: themes.slice(0, Math.floor(themes.length / 4)).map((theme, place) => ({
+      themeIds: [theme.id, themes[themes.length - 1 - place]?.id ?? theme.id] as const,
+      days: 21,
+      why: "shared motifs",
+    })),
+    owed: [0, 1, 2].slice(0, Math.ceil(size.items / 100)).map((entry) => ({
+      id: `owed-${entry}`,
+      name: `Owed ${entry}`,
+      itemIds: sample(2),
+      useBy: addDays(START, 4 + 5 * entry),
+      urgency: 1,
+    })),
+    locks: [],
+    wishes: [{ itemIds: sample(2), date: null, points: 4 }],
+    newFoods: { perLunchMax: 1, perWeekMax: 3, perWeekMin: size.items < 50 ? 0 : 1 },
+    weights: DEFAULT_WEIGHTS,
+  };
+}
+
+function makeThemes(size: InstanceSize, random: Random): PlanTheme[] {
+  return Array.from({ length: size.themes }, (_, number) => {
+    const shown =
+      random.next() < 0.5
+        ? [weeksLater(START, -1 - random.below(Math.max(1, size.historyWeeks)))]
+        : [];
+    const isOut = random.next() < 0.25;
+    return {
+      id: `theme-${number}`,
+      name: `Theme ${number}`,
+      restDays: size.themes < 5 ? 0 : 364,
+      shownOn: shown,
+      notIn: isOut ? [{ monday: START, why: "out of season" }] : [],
+      bonus: random.next() < 0.1 ? [{ monday: START, points: 10, why: "a feast" }] : [],
+    };
+  });
+}
+
+function makeItems(
+  size: InstanceSize,
+  random: Random,
+  themes: readonly PlanTheme[],
+  shopIds: readonly string[],
+): Base[] {
+  const appetite = Array.from({ length: size.children }, () => 0.5 + 0.35 * random.next());
+  const made: Base[] = [];
+  for (let number = 0; made.length < size.items; number += 1) {
+    const { part } = size.parts[number % size.parts.length] ?? { part: "main" as const };
+    const shownOn = pastDays(size, random);
+    const last = shownOn.at(-1);
+    const isNew = last === undefined && random.next() < 0.8;
+    const item: PlanItem = {
+      id: `food-${number}`,
+      name: `Food ${number}`,
+      foodId: `food-${number}`,
+      familyId: `family-${part}-${random.below(Math.max(2, Math.floor(size.items / 32)))}`,
+      trickIds: [],
+      part,
+      acceptance: appetite.map((mean) => ({
+        mean: Math.min(0.98, Math.max(0.05, mean + 0.6 * (random.next() - 0.5))),
+        sd: isNew ? 0.25 : 0.05 + 0.1 * random.next(),
+      })),
+      isNew,
+      costCents: 40 + random.below(260),
+      minutes: random.below(9) / 2,
+      shopIds: random.next() < 0.1 ? [] : random.shuffle(shopIds).slice(0, 1 + random.below(3)),
+      wasteCents: random.next() < 0.4 ? random.below(90) : 0,
+      colours: random.shuffle(COLOURS).slice(0, 1 + random.below(2)),
+      fits: themes
+        .filter(() => random.next() < 0.1)
+        .map(({ id }) => ({ themeId: id, fit: random.next() < 0.5 ? 1 : 0.5 })),
+      daysUnseen: last === undefined ? null : daysBetween(last, START),
+      isOnHand: random.next() < 0.12,
+    };
+    made.push({ item, shownOn });
+    if (random.next() < 0.5 && made.length < size.items)
+      made.push({ item: withTrick(item, random, themes), shownOn });
+  }
+  return made;
+}
+
+/** The same food in a presentation that fits other themes and takes a minute. */
+function withTrick(item: PlanItem, random: Random, themes: readonly PlanTheme[]): PlanItem {
+  const trick = `trick-${random.below(40)}`;
+  return {
+    ...item,
+    id: `${item.id}+${trick}`,
+    name: `${item.name} with ${trick}`,
+    trickIds: [trick],
+    minutes: item.minutes + 1,
+    fits: themes.filter(() => random.next() < 0.15).map(({ id }) => ({ themeId: id, fit: 1 })),
+  };
+}
+
+function pastDays(size: InstanceSize, random: Random): Day[] {
+  const times =
+    random.next() < 0.15 ? 0 : 1 + random.below(Math.max(1, Math.ceil(size.historyWeeks / 8)));
+  return Array.from({ length: times }, () =>
+    addDays(START, -3 - random.below(7 * size.historyWeeks)),
+  ).sort();
+}
+
+function makeRests(made: readonly Base[]): RestGroup[] {
+  const groups = (
+    level: RestGroup["level"],
+    restDays: number,
+    idsOf: (item: PlanItem) => readonly string[],
+  ): RestGroup[] => {
+    const members = new Map<string, Base[]>();
+    for (const entry of made) {
+      for (const id of idsOf(entry.item)) members.set(id, [...(members.get(id) ?? []), entry]);
+    }
+    return [...members].map(([id, entries]) => ({
+      id: `${level}:${id}`,
+      level,
+      name: id,
+      restDays,
+      itemIds: entries.map(({ item }) => item.id),
+      shownOn:
+        level === "trick" ? [] : [...new Set(entries.flatMap(({ shownOn }) => shownOn.slice(-1)))],
+    }));
+  };
+  return [
+    ...groups("food", 14, (item) => [item.foodId]),
+    ...groups("family", 2, (item) => [item.familyId]),
+    ...groups("trick", 5, (item) => item.trickIds),
+  ];
+}
+
+function makeQuotas(size: InstanceSize, random: Random, items: readonly PlanItem[]): Quota[] {
+  const ids = (share: number): string[] =>
+    items.filter(() => random.next() < share).map(({ id }) => id);
+  const comfort = Array.from({ length: size.children }, (_, child): Quota => ({
+    id: `comfort-${child}`,
+    name: `Child ${child} gets something they like`,
+    scope: "lunch",
+    itemIds: items.filter((item) => (item.acceptance[child]?.mean ?? 0) >= 0.6).map(({ id }) => id),
+    min: 1,
+    max: null,
+    on: null,
+  }));
+  return [
+    ...comfort,
+    { id: "oven", name: "one oven", scope: "lunch", itemIds: ids(0.12), min: 0, max: 1, on: null },
+    {
+      id: "beans",
+      name: "beans twice a week",
+      scope: "week",
+      itemIds: ids(0.1),
+      min: size.items < 50 ? 0 : 2,
+      max: null,
+      on: null,
+    },
+    {
+      id: "sweets",
+      name: "sweets once a week",
+      scope: "week",
+      itemIds: ids(0.06),
+      min: 0,
+      max: 1,
+      on: null,
+    },
+  ];
+}
+
+function makeForbidden(
+  size: InstanceSize,
+  days: readonly Day[],
+  sample: (count: number) => string[],
+): Forbidden[] {
+  const some = (share: number): string[] => sample(Math.floor(size.items * share));
+  return [
+    {
+      id: "sesame",
+      kind: "allergen",
+      name: "Child 1 avoids sesame",
+      itemIds: some(0.06),
+      on: null,
+    },
+    {
+      id: "nuts",
+      kind: "school",
+      name: "the school's nut-free table",
+      itemIds: some(0.05),
+      on: null,
+    },
+    {
+      id: "grapes",
+      kind: "choking",
+      name: "round and firm under five",
+      itemIds: some(0.03),
+      on: null,
+    },
+    { id: "season", kind: "season", name: "out of season", itemIds: some(0.14), on: null },
+    {
+      id: "cold",
+      kind: "temperature",
+      name: "no way to keep it hot",
+      itemIds: some(0.08),
+      on: days.filter((_, place) => place % 5 === 4),
+    },
+  ];
+}
