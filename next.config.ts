@@ -13,7 +13,7 @@ const config: NextConfig = {
   devIndicators: false,
   // `npm run check` checks types; the build does not do it twice.
   typescript: { ignoreBuildErrors: true },
-  serverExternalPackages: ["libsql", "@prisma/adapter-libsql", "@prisma/client", "highs"],
+  serverExternalPackages: ["libsql", "@prisma/adapter-libsql", "@prisma/client"],
   headers: () => Promise.resolve([{ source: "/(.*)", headers }]),
 };
 

@@ -4,6 +4,11 @@ import { refresh } from "next/cache";
 import { invalid, refused, saved, type FormState } from "#app/_forms/form-state.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { describeLockProblem, lockEpisode, LockEpisodeInput } from "#lib/use-cases/lock-episode.ts";
+import {
+  describeProposeProblem,
+  proposeMonth,
+  ProposeMonthInput,
+} from "#lib/use-cases/propose-month.ts";
 import { PencilWeekInput } from "#lib/use-cases/pencil-week.input.ts";
 import { describePencilProblem, pencilWeek } from "#lib/use-cases/pencil-week.ts";
 import { SaveLunchInput } from "#lib/use-cases/save-lunch.input.ts";
@@ -34,6 +39,16 @@ export async function saveLunchAction(input: unknown): Promise<FormState> {
   if (!parsed.success) return invalid(parsed.error);
   const outcome = await saveLunch(await requestContext(), parsed.data);
   if (!outcome.ok) return refused(describeSaveLunchProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function proposeMonthAction(input: unknown): Promise<FormState> {
+  const parsed = ProposeMonthInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await proposeMonth(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeProposeProblem(outcome.problem));
   refresh();
   return saved;
 }

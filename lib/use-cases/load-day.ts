@@ -129,10 +129,7 @@ function asFacePoints(points: number | null): FacePoints | null {
 }
 
 /** What the items ask for, each said once. Two cold sources: USDA, "bag lunches", 2019. */
-function remindersFor(
-  items: readonly ItemRecord[],
-  onScreenNames: readonly string[],
-): string[] {
+function remindersFor(items: readonly ItemRecord[], onScreenNames: readonly string[]): string[] {
   const packed = items.filter((item) => item.fate !== "scrapped");
   const has = (trait: Trait): boolean => packed.some((item) => item.food.traits.includes(trait));
   const maybe = packed.filter((item) => item.food.maybeAllergens.length > 0);

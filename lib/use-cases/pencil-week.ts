@@ -47,7 +47,7 @@ export function describePencilProblem(problem: PencilProblem): string {
 }
 
 /** The school days of a week that are not off. */
-async function shootDays(db: Db, monday: Day): Promise<Day[]> {
+export async function shootDays(db: Db, monday: Day): Promise<Day[]> {
   const settings = await readSettings(db);
   const off = await db.dayOff.findMany({
     where: { to: { gte: monday }, from: { lte: addDays(monday, 6) } },

@@ -37,6 +37,12 @@ test("a series is started, a week pencilled, composed and locked, by names and l
   await page.getByRole("button", { name: "Start the series" }).click();
 
   await page.getByRole("heading", { name: "March 2026" }).waitFor();
+  await page.getByRole("link", { name: "April" }).click();
+  await page.getByRole("heading", { name: "April 2026" }).waitFor();
+  await page.getByRole("button", { name: "Propose the rest" }).click();
+  await page.getByText("Pencilled in.").waitFor();
+  expect(await page.getByRole("img", { name: /^Tray: .+ %, .+ %, .+ %/ }).count()).toBe(25);
+  await page.getByRole("link", { name: "March" }).click();
   const week = page.getByRole("region", { name: "9–13 March" });
   await week.getByLabel("or a working title").fill("Night Train");
   await week.getByRole("button", { name: "Pencil it in" }).click();

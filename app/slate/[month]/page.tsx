@@ -8,6 +8,7 @@ import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { DayFigure } from "../day-figure.tsx";
+import { ProposeButton } from "../propose-button.client.tsx";
 import { PencilForm } from "../pencil-form.client.tsx";
 import styles from "../slate.module.css";
 
@@ -27,6 +28,7 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
         <Link className="btn plain" href={`/slate/${after.slice(0, 7)}`}>
           {monthName(after)}
         </Link>
+        <ProposeButton month={first.data} />
       </PageHead>
       <div className={styles.grid}>
         <div className={styles.weeks}>

@@ -1,0 +1,247 @@
+import { z } from "zod";
+import {
+  addDays,
+  daysBetween,
+  overlapsSeason,
+  partsOf,
+  SeasonWindow,
+  weeksLater,
+  type Day,
+} from "#lib/calendar/index.ts";
+import type { Food } from "#lib/catalog/index.ts";
+import { parseColumn, readFoods, readSettings, type Db } from "#lib/db/index.ts";
+import {
+  DEFAULT_WEIGHTS,
+  type Forbidden,
+  type PlanItem,
+  type PlanPart,
+  type PlanProblem,
+  type PlanTheme,
+} from "#lib/planner/index.ts";
+import { historyOf, type History, type RestRules } from "#lib/repeats/index.ts";
+import { shootDays } from "./pencil-week.ts";
+import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
+
+/** What a lunch holds when nobody says otherwise (common practice, no source). */
+const PARTS: readonly PlanPart[] = [
+  { part: "main", min: 1, max: 1 },
+  { part: "grain", min: 1, max: 1 },
+  { part: "vegetable", min: 1, max: 1 },
+  { part: "fruit", min: 1, max: 1 },
+  { part: "dip", min: 0, max: 1 },
+];
+const LOOK_BACK_WEEKS = 60;
+
+/** The planner's question for some weeks, in date order and at least one, read from the records. */
+export async function planProblemFor(db: Db, mondays: readonly Day[]): Promise<PlanProblem> {
+  const first = mondays[0] as Day;
+  const last = mondays.at(-1) as Day;
+  const settings = await readSettings(db);
+  const [foods, rules, shown, children, days] = await Promise.all([
+    readFoods(db),
+    readRestRules(db, settings),
+    readShownWeeks(db, weeksLater(first, -LOOK_BACK_WEEKS), weeksLater(last, LOOK_BACK_WEEKS)),
+    db.child.findMany({ where: { retiredAt: null }, select: { id: true, onScreenName: true } }),
+    Promise.all(mondays.map((monday) => shootDays(db, monday))),
+  ]);
+  const history = historyOf(shown);
+  const themes = await themesFor(db, mondays, history, rules);
+  const items = itemsFor(foods, children.length, themes, history, first);
+  return {
+    weeks: mondays.map((monday, index) => ({
+      monday,
+      days: (days[index] ?? []).map((date) => ({ date, minutesMax: settings.morningMinutes })),
+      budgetCents: settings.weekBudgetCents,
+      lockedThemeId: null,
+    })),
+    themes: themes.map(({ theme }) => theme),
+    parts: PARTS,
+    items,
+    children: children.map(({ id, onScreenName }) => ({ id, name: onScreenName })),
+    shops: [],
+    rests: restsFor(foods, items, history, rules),
+    quotas: [],
+    forbidden: await forbiddenFor(db, foods, items, mondays),
+    themesApart: [],
+    owed: [],
+    locks: [],
+    wishes: [],
+    newFoods: { perLunchMax: 1, perWeekMax: settings.newFoodsPerWeekMax, perWeekMin: 0 },
+    weights: DEFAULT_WEIGHTS,
+  };
+}
+
+type Themed = { readonly theme: PlanTheme; readonly motifs: ReadonlySet<string> };
+
+async function themesFor(
+  db: Db,
+  mondays: readonly Day[],
+  history: History,
+  rules: RestRules,
+): Promise<Themed[]> {
+  const rows = await db.theme.findMany({ where: { retiredAt: null }, orderBy: { id: "asc" } });
+  return rows.map((row) => {
+    const season = parseColumn(SeasonWindow, row.seasonJson, "Theme.season");
+    const motifs = parseColumn(z.array(z.string()), row.motifsJson, "Theme.motifs");
+    return {
+      motifs: new Set(motifs),
+      theme: {
+        id: row.id,
+        name: row.name,
+        restDays: row.restDays ?? rules.days.theme,
+        shownOn: history.daysOf("theme", row.id),
+        notIn: mondays
+          .filter((monday) => !overlapsSeason(season, monday, addDays(monday, 4)))
+          .map((monday) => ({ monday, why: "out of season" })),
+        bonus: [],
+      },
+    };
+  });
+}
+
+/** Every food once for each part it can play; without a series' own verdicts all count the same. */
+function itemsFor(
+  foods: readonly Food[],
+  children: number,
+  themes: readonly Themed[],
+  history: History,
+  first: Day,
+): PlanItem[] {
+  const parts = new Set(PARTS.map(({ part }) => part));
+  return foods.flatMap((food) => {
+    const lastOn = history.lastBefore("food", food.id, first);
+    const part = food.parts.find((one) => parts.has(one));
+    if (!part || food.isStaple) return [];
+    return {
+      id: food.id,
+      name: food.name,
+      foodId: food.id,
+      familyId: food.family,
+      trickIds: [],
+      part,
+      acceptance: Array.from({ length: children }, () => ({ mean: 0.6, sd: 0.25 })),
+      isNew: false,
+      costCents: food.servingCents * Math.max(1, children),
+      minutes: morningMinutes(food),
+      shopIds: [],
+      wasteCents: 0,
+      colours: food.colours,
+      fits: themes
+        .map(({ theme, motifs }) => ({
+          themeId: theme.id,
+          fit: Math.min(1, food.motifs.filter((motif) => motifs.has(motif)).length / 2),
+        }))
+        .filter(({ fit }) => fit > 0),
+      daysUnseen: lastOn === undefined ? null : daysBetween(lastOn, first),
+      isOnHand: false,
+    };
+  });
+}
+
+function morningMinutes(food: Food): number {
+  return food.prepSteps
+    .filter((step) => step.handsOn && step.earliest === "morning")
+    .reduce((sum, step) => sum + step.minutes, 0);
+}
+
+function restsFor(
+  foods: readonly Food[],
+  items: readonly PlanItem[],
+  history: History,
+  rules: RestRules,
+): PlanProblem["rests"] {
+  const own = (level: "food" | "family", id: string): number =>
+    rules.own.get(`${level}:${id}`) ?? rules.days[level];
+  const families = [...new Set(foods.map((food) => food.family))];
+  return [
+    ...items.map((item) => ({
+      id: `food:${item.foodId}`,
+      level: "food" as const,
+      name: item.name,
+      restDays: Math.max(1, own("food", item.foodId)),
+      itemIds: [item.id],
+      shownOn: history.daysOf("food", item.foodId),
+    })),
+    ...families.map((family) => ({
+      id: `family:${family}`,
+      level: "family" as const,
+      name: family,
+      restDays: Math.max(1, own("family", family)),
+      itemIds: items.filter((item) => item.familyId === family).map((item) => item.id),
+      shownOn: history.daysOf("family", family),
+    })),
+  ].filter((group) => group.itemIds.length > 0);
+}
+
+const RuleColumn = z.object({
+  traits: z.array(z.string()).default([]),
+  allergens: z.array(z.string()).default([]),
+  foods: z.array(z.string()).default([]),
+});
+
+/** What must not be planned, each with its reason; "check the label" counts as holding the allergen. */
+async function forbiddenFor(
+  db: Db,
+  foods: readonly Food[],
+  items: readonly PlanItem[],
+  mondays: readonly Day[],
+): Promise<Forbidden[]> {
+  const [avoidances, schoolRules] = await Promise.all([
+    db.avoidance.findMany({ include: { child: { select: { onScreenName: true } } } }),
+    db.schoolRule.findMany({ where: { active: true } }),
+  ]);
+  const known = new Map(foods.map((food) => [String(food.id), food]));
+  const idsOf = (isOut: (food: Food) => boolean): string[] =>
+    items.flatMap((item) => {
+      const food = known.get(item.foodId);
+      return food && isOut(food) ? [item.id] : [];
+    });
+  const holds = (food: Food, allergen: string): boolean =>
+    [...food.allergens, ...food.maybeAllergens].some((one) => one === allergen);
+  const months = new Set(mondays.map((monday) => partsOf(addDays(monday, 2))[1]));
+  return [
+    ...avoidances
+      .filter(({ severity }) => severity !== "dislike")
+      .map((one) => ({
+        id: one.id,
+        kind: "allergen" as const,
+        name: `${one.child.onScreenName} avoids ${one.allergen ?? one.familyId ?? one.foodId ?? ""}`,
+        itemIds: idsOf(
+          (food) =>
+            (one.allergen !== null && holds(food, one.allergen)) ||
+            food.id === one.foodId ||
+            food.family === one.familyId,
+        ),
+        on: null,
+      })),
+    ...schoolRules.map((rule) => {
+      const {
+        traits,
+        allergens,
+        foods: ids,
+      } = parseColumn(RuleColumn, rule.ruleJson, "SchoolRule");
+      return {
+        id: rule.id,
+        kind: "school" as const,
+        name: rule.name,
+        itemIds: idsOf(
+          (food) =>
+            food.traits.some((trait) => traits.includes(trait)) ||
+            allergens.some((allergen) => holds(food, allergen)) ||
+            ids.includes(food.id),
+        ),
+        on: null,
+      };
+    }),
+    {
+      id: "season",
+      kind: "season",
+      name: "out of season",
+      itemIds: idsOf(
+        (food) =>
+          food.seasonMonths !== null && !food.seasonMonths.some((month) => months.has(month)),
+      ),
+      on: null,
+    },
+  ];
+}
