@@ -1,11 +1,4 @@
-import {
-  compareFractions,
-  type Fraction,
-  fractionOf,
-  minus,
-  plus,
-  ZERO,
-} from "#lib/base/index.ts";
+import { compareFractions, type Fraction, fractionOf, minus, plus, ZERO } from "#lib/base/index.ts";
 import { addDays, type Day } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
 import { lastDayOf, livesOf, type Lot } from "./shelf.ts";

@@ -41,7 +41,10 @@ export function livesOf(shelf: Shelf, place: Place, isOnePiece = false): Lives {
         openedDays: shortest(shelf.pantryOpenedDays ?? shelf.fridgeOpenedDays, cutDays),
       };
     case "fridge":
-      return { unopenedDays: shelf.fridgeDays, openedDays: shortest(shelf.fridgeOpenedDays, cutDays) };
+      return {
+        unopenedDays: shelf.fridgeDays,
+        openedDays: shortest(shelf.fridgeOpenedDays, cutDays),
+      };
     case "freezer":
       return { unopenedDays: shelf.freezerDays, openedDays: null };
   }

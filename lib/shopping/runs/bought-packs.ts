@@ -3,7 +3,7 @@ import { addDays, type Day, dayOfNumber } from "#lib/calendar/index.ts";
 import type { ItemModel, RunModel } from "./compile.ts";
 import { supplyId } from "./fixed-lines.ts";
 import type { PathArc } from "./item-graph.ts";
-import type { FixedLine, Offer, Trip } from "./problem.ts";
+import type { FixedLine, FixedReason, Offer, Trip } from "./problem.ts";
 
 /** One purchase and what becomes of it. */
 export type BoughtPacks = {
@@ -13,7 +13,7 @@ export type BoughtPacks = {
   readonly uses: readonly { readonly day: Day; readonly grams: number }[];
   readonly left: number;
   readonly leftUntil: Day | null;
-  readonly byHand: boolean;
+  readonly fixed: FixedReason | null;
 };
 
 /** The packs a way through an item's graph buys, with the days they are used. */
@@ -42,7 +42,7 @@ export function packsOfPath(
       uses,
       left: gramsOf(option.size - (end - start)),
       leftUntil: earliest(after(bought, unopenedDays), after(uses[0]?.day ?? bought, openedDays)),
-      byHand: false,
+      fixed: null,
     };
   });
 }
@@ -65,7 +65,7 @@ export function packsOfFixedLines(item: ItemModel, lines: readonly FixedLine[]):
             .map((use) => ({ day: use.day, grams: numberOf(use.grams) })),
           left: rest ? numberOf(rest.grams) : 0,
           leftUntil: rest?.until ?? null,
-          byHand: true,
+          fixed: line.why,
         };
       }),
     );

@@ -46,7 +46,11 @@ export type ItemModel = {
 export type RunModel = {
   readonly problem: RunProblem;
   /** Trips that may be made; `cents` is zero for those made in any case. */
-  readonly trips: readonly { readonly shopId: string; readonly day: number; readonly cents: number }[];
+  readonly trips: readonly {
+    readonly shopId: string;
+    readonly day: number;
+    readonly cents: number;
+  }[];
   readonly items: readonly ItemModel[];
   readonly unmet: readonly Unmet[];
 };
@@ -80,9 +84,7 @@ function openTrips({ trips, overrides }: RunProblem): RunModel["trips"] {
       (made) => made.shopId === shopId && made.day === day,
     );
   const isBanned = (shopId: string, day: string): boolean =>
-    overrides.notTo.some(
-      (ban) => (ban.shopId ?? shopId) === shopId && (ban.day ?? day) === day,
-    );
+    overrides.notTo.some((ban) => (ban.shopId ?? shopId) === shopId && (ban.day ?? day) === day);
   const wanted = new Map(trips.map((trip) => [`${trip.day} ${trip.shopId}`, trip]));
   for (const made of overrides.goTo) {
     wanted.set(`${made.day} ${made.shopId}`, { ...made, cents: 0 });
@@ -169,7 +171,10 @@ function itemModel(
  */
 function scaleOf(amounts: readonly Fraction[]): Fraction {
   const scale = fraction(leastCommonMultiple(amounts.map((amount) => amount.bottom)), 1n);
-  const largest = amounts.reduce((max, next) => (compareFractions(next, max) > 0 ? next : max), ZERO);
+  const largest = amounts.reduce(
+    (max, next) => (compareFractions(next, max) > 0 ? next : max),
+    ZERO,
+  );
   const isExact = numberOf(times(scale, largest)) * PURCHASES_MAX < Number.MAX_SAFE_INTEGER;
   return isExact ? scale : fractionOf(1e9);
 }

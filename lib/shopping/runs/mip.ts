@@ -54,7 +54,10 @@ export function tripsFromMip(model: RunModel, { values }: MipAnswer): TripSet | 
   return model.trips.map((trip, index) => trip.cents === 0 || (values[`y${index}`] ?? 0) > 0.5);
 }
 
-function itemRows(model: ItemModel, item: number): {
+function itemRows(
+  model: ItemModel,
+  item: number,
+): {
   readonly costs: string[];
   readonly rows: string[];
   readonly integers: string[];

@@ -65,6 +65,7 @@ function lineOf(
     productId: first.offer.productId,
     productName: first.offer.name,
     packs: sum(packs, (pack) => pack.packs),
+    packWord: first.offer.packWord,
     packGrams: numberOf(first.offer.packGrams),
     priceCents: first.offer.priceCents,
     uses: [...uses].map(([day, parts]) => ({ day, grams: sum(parts, (part) => part.grams) })),
@@ -72,7 +73,7 @@ function lineOf(
     leftUntil: packs
       .filter((pack) => pack.left > 0)
       .reduce<RunLine["leftUntil"]>((soonest, pack) => earliest(soonest, pack.leftUntil), null),
-    byHand: packs.some((pack) => pack.byHand),
+    fixed: packs.find((pack) => pack.fixed)?.fixed ?? null,
   };
 }
 
@@ -96,7 +97,7 @@ function wasteOf({ item }: ItemModel, bought: readonly BoughtPacks[]): number {
 
 /** Cents that were settled before the search: fixed lines and what they leave. */
 function fixedOf(item: ItemModel, bought: readonly BoughtPacks[]): number {
-  const fixed = bought.filter((packs) => packs.byHand);
+  const fixed = bought.filter((packs) => packs.fixed);
   return sum(fixed, (packs) => packs.packs * packs.offer.priceCents) + wasteOf(item, fixed);
 }
 

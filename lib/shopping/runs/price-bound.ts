@@ -72,7 +72,8 @@ function priced(tally: Tally, region: Region, prices: readonly Float64Array[]): 
     const path = cheapestPath(
       graph,
       (trip) => region.allowed[trip] ?? false,
-      ({ option, shares }) => (region.made[option.trip] ? 0 : chargeOf(own, count, option.trip, shares)),
+      ({ option, shares }) =>
+        region.made[option.trip] ? 0 : chargeOf(own, count, option.trip, shares),
     );
     bound += path.cents - graph.model.usedCents;
     for (const { option, shares } of path.arcs) {

@@ -13,6 +13,8 @@ export type PossibleTrip = Trip & { readonly cents: number };
 export type Offer = {
   readonly productId: string;
   readonly name: string;
+  /** What one is called: "bag", "tub", "piece". */
+  readonly packWord: string;
   readonly shopId: string;
   /** As purchased. For loose goods, the step they are sold in: one piece, 100 g. */
   readonly packGrams: Fraction;
@@ -33,8 +35,12 @@ export type RunItem = {
   readonly wasteCentsPerGram: number;
 };
 
+/** Why a line stays as it is. */
+export type FixedReason = "by-hand" | "bought";
+
 /** A line the user fixed, or one that is bought already: it stays as it is. */
 export type FixedLine = Offer & {
+  readonly why: FixedReason;
   readonly day: Day;
   readonly itemId: string;
   readonly packs: number;
@@ -83,6 +89,7 @@ export type RunLine = Trip & {
   readonly productId: string;
   readonly productName: string;
   readonly packs: number;
+  readonly packWord: string;
   readonly packGrams: number;
   /** Of one pack. */
   readonly priceCents: number;
@@ -91,7 +98,8 @@ export type RunLine = Trip & {
   readonly leftGrams: number;
   /** The last day of what is left; null when no source limits it. */
   readonly leftUntil: Day | null;
-  readonly byHand: boolean;
+  /** Set when the line, or a part of it, was fixed before the plan was made. */
+  readonly fixed: FixedReason | null;
 };
 
 /** The lines of one trip. */

@@ -126,7 +126,9 @@ function decided(region: Region, priced: PriceBound, known: number): Region {
     (region.allowed[trip] ?? false) && !(region.made[trip] ?? false);
   return {
     prices: priced.prices,
-    made: region.made.map((made, trip) => made || (isOpen(trip) && -reducedOf(priced, trip) > slack)),
+    made: region.made.map(
+      (made, trip) => made || (isOpen(trip) && -reducedOf(priced, trip) > slack),
+    ),
     allowed: region.allowed.map(
       (allowed, trip) => allowed && !(isOpen(trip) && reducedOf(priced, trip) > slack),
     ),

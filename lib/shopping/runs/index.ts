@@ -1,0 +1,19 @@
+/** Runs: which shop on which day, for least money, trips and waste. */
+export { planRuns, planRunsWithSolver, RUN_BUDGET, type RunBudget } from "./plan-runs.ts";
+export { type Mip, type MipAnswer, type SolveMip } from "./mip.ts";
+export {
+  NO_OVERRIDES,
+  type FixedLine,
+  type FixedReason,
+  type Offer,
+  type Overrides,
+  type PossibleTrip,
+  type Run,
+  type RunItem,
+  type RunLine,
+  type RunPlan,
+  type RunProblem,
+  type StockUse,
+  type Trip,
+  type Unmet,
+} from "./problem.ts";
