@@ -69,13 +69,13 @@ export function needsByDay(needs: readonly DayNeed[]): DayNeed[] {
 }
 
 /** A lot on hand as a supply; frozen lots serve too, thawing is a step of the prep. */
-export function supplyOfLot(lot: Lot, shelf: Food["shelf"]): Supply {
+export function supplyOfLot(lot: Lot, shelf: Food["shelf"], isOnePiece = false): Supply {
   return {
     id: lot.id,
     grams: fractionOf(lot.grams),
     from: null,
     until: lastDayOf(lot, shelf),
-    openedDays: lot.openedOn === null ? livesOf(shelf, lot.place).openedDays : null,
+    openedDays: lot.openedOn === null ? livesOf(shelf, lot.place, isOnePiece).openedDays : null,
     isOpen: lot.openedOn !== null,
   };
 }

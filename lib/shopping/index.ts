@@ -45,4 +45,59 @@ export {
   type Settling,
   type SettleProblem,
 } from "./owed.ts";
-export * from "./runs/index.ts";
+export { arithmeticOf, type Arithmetic } from "./arithmetic.ts";
+export { leftoversOf, weekCosts, type Leftover, type WeekCost } from "./cost.ts";
+export {
+  describeArithmetic,
+  describeGrams,
+  describeNeedProblem,
+  describePacks,
+} from "./describe-arithmetic.ts";
+export {
+  describeProof,
+  describeRun,
+  describeRunLine,
+  describeUnmet,
+  describeWeekCost,
+  type Money,
+} from "./describe-runs.ts";
+export {
+  describeLeftover,
+  describeOwed,
+  describeSettleProblem,
+  describeStockProblem,
+  describeUseFirst,
+  LIFE_CAUTION,
+} from "./describe-stock.ts";
+export {
+  boughtLines,
+  NO_OVERRIDES,
+  PERISHABLE_DAYS_MAX,
+  planRuns,
+  planRunsWithSolver,
+  possibleTrips,
+  problemFrom,
+  replanRuns,
+  RUN_BUDGET,
+  runItemsOf,
+  type FixedLine,
+  type FixedReason,
+  type FoodOnSale,
+  type Hours,
+  type Mip,
+  type MipAnswer,
+  type Offer,
+  type Overrides,
+  type PossibleTrip,
+  type Run,
+  type RunBudget,
+  type RunItem,
+  type RunLine,
+  type RunPlan,
+  type RunProblem,
+  type ShopToVisit,
+  type SolveMip,
+  type StockUse,
+  type Trip,
+  type Unmet,
+} from "./runs/index.ts";

@@ -12,6 +12,7 @@ export function faultsOf(problem: RunProblem, plan: RunPlan): string[] {
   const lines = plan.runs.flatMap((run) => run.lines);
   return [
     ...problem.items.flatMap((item) => needFaults(item, plan, lines)),
+    ...problem.items.flatMap((item) => stockFaults(item, plan)),
     ...problem.items.flatMap((item) =>
       lines
         .filter((line) => line.itemId === item.id)
@@ -33,6 +34,20 @@ function needFaults(item: RunItem, plan: RunPlan, lines: readonly RunLine[]): st
     return Math.abs(served - wanted) <= TOLERANCE * (1 + wanted)
       ? []
       : [`${item.id} on ${day}: ${served} g for ${wanted} g`];
+  });
+}
+
+function stockFaults(item: RunItem, plan: RunPlan): string[] {
+  return item.supplies.flatMap((supply) => {
+    const uses = plan.fromStock.filter((use) => use.lotId === supply.id);
+    const used = sum(uses.map((use) => use.grams));
+    const isLate = uses.some((use) => supply.until !== null && use.day > supply.until);
+    return [
+      ...(used > numberOf(supply.grams) + TOLERANCE
+        ? [`${supply.id}: more used than there is`]
+        : []),
+      ...(isLate ? [`${supply.id}: used past its last day`] : []),
+    ];
   });
 }
 

@@ -17,3 +17,7 @@ export {
   type Trip,
   type Unmet,
 } from "./problem.ts";
+export { boughtLines, problemFrom } from "./go-on.ts";
+export { PERISHABLE_DAYS_MAX, runItemsOf, type FoodOnSale } from "./items.ts";
+export { replanRuns } from "./replan.ts";
+export { possibleTrips, type Hours, type ShopToVisit } from "./trips.ts";

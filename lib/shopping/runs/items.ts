@@ -1,0 +1,69 @@
+import { groupBy } from "#lib/base/index.ts";
+import type { Food } from "#lib/catalog/index.ts";
+import { supplyOfLot } from "../allocate.ts";
+import type { Need } from "../need.ts";
+import { livesOf, type Lot, usualPlace } from "../shelf.ts";
+import type { Offer, RunItem } from "./problem.ts";
+
+/** What is known of a food when its shopping is planned. */
+export type FoodOnSale = {
+  readonly foodId: string;
+  readonly name: string;
+  readonly shelf: Food["shelf"];
+  readonly offers: readonly Offer[];
+  /** Its packs are single pieces that are cut when first used, such as a melon. */
+  readonly isOnePiece: boolean;
+};
+
+/** Foods that keep no longer than this are wasted when left over (*common practice, no source*). */
+export const PERISHABLE_DAYS_MAX = 14;
+
+/**
+ * Needs gathered into items to buy, one per food. Where a lunch asks for one product by name, the
+ * food's other needs take it too, so that no second pack is opened beside it; where lunches ask for
+ * different products, each is an item of its own and the rest goes with the first. Stock of a food
+ * serves an item that names no other product. `wasteShare` is the part of its price that a perishable
+ * gram counts when it is not used (1: all of it).
+ */
+export function runItemsOf(
+  needs: readonly Need[],
+  foods: ReadonlyMap<string, FoodOnSale>,
+  lots: readonly Lot[],
+  wasteShare = 1,
+): RunItem[] {
+  const byFood = [...groupBy(needs, (need) => need.foodId)];
+  return byFood.flatMap(([foodId, own]) => {
+    const food = foods.get(foodId);
+    if (!food) throw new Error(`No food to buy is given for ${foodId}`);
+    const [named = null] = own.flatMap((need) => need.productId ?? []);
+    const byProduct = groupBy(own, (need) => need.productId ?? named);
+    const used = new Set<string>();
+    return [...byProduct].map(([productId, parts]): RunItem => {
+      const supplies = lots.filter((lot) => lot.foodId === foodId && !used.has(lot.id));
+      const fitting = supplies.filter(
+        (lot) => productId === null || lot.productId === null || lot.productId === productId,
+      );
+      for (const lot of fitting) used.add(lot.id);
+      return {
+        id: productId === null ? foodId : `${foodId}/${productId}`,
+        name: food.name,
+        needs: parts.map((need) => ({ day: need.day, grams: need.asPurchased })),
+        supplies: fitting.map((lot) => supplyOfLot(lot, food.shelf, food.isOnePiece)),
+        offers: food.offers.filter((offer) => productId === null || offer.productId === productId),
+        lives: livesOf(food.shelf, usualPlace(food.shelf), food.isOnePiece),
+        wasteCentsPerGram: wasteShare * wasteCentsOf(food),
+      };
+    });
+  });
+}
+
+/** Cents of a gram at the cheapest offer when the food perishes, else zero. */
+function wasteCentsOf({ shelf, offers }: FoodOnSale): number {
+  const { unopenedDays } = livesOf(shelf, usualPlace(shelf));
+  if (unopenedDays === null || unopenedDays > PERISHABLE_DAYS_MAX || offers.length === 0) return 0;
+  return Math.min(
+    ...offers.map(({ priceCents, packGrams }) => {
+      return (priceCents * Number(packGrams.bottom)) / Number(packGrams.top);
+    }),
+  );
+}
