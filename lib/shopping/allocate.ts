@@ -59,7 +59,7 @@ export function allocate(needs: readonly DayNeed[], supplies: readonly Supply[])
 }
 
 /** Needs added up by day, earliest first; days that need nothing are left out. */
-export function needsByDay(needs: readonly DayNeed[]): DayNeed[] {
+function needsByDay(needs: readonly DayNeed[]): DayNeed[] {
   const byDay = new Map<Day, Fraction>();
   for (const { day, grams } of needs) byDay.set(day, plus(byDay.get(day) ?? ZERO, grams));
   return [...byDay]

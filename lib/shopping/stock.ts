@@ -56,12 +56,7 @@ export function useFirst(
 }
 
 /** Orders lots by the last day they may be used; see `useFirst`. */
-export function compareLots(
-  left: Lot,
-  leftEnds: Day | null,
-  right: Lot,
-  rightEnds: Day | null,
-): number {
+function compareLots(left: Lot, leftEnds: Day | null, right: Lot, rightEnds: Day | null): number {
   const [one, other] = [leftEnds ?? "9999", rightEnds ?? "9999"];
   if (one !== other) return one < other ? -1 : 1;
   const opened = Number(left.openedOn === null) - Number(right.openedOn === null);

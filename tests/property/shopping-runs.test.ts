@@ -1,7 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { randomFrom } from "#lib/base/index.ts";
-import { planRuns, planRunsWithSolver, type RunProblem } from "#lib/shopping/index.ts";
+import { compareFractions, fractionOf, randomFrom, ZERO } from "#lib/base/index.ts";
+import {
+  boughtLines,
+  leftOver,
+  packsFor,
+  planRuns,
+  planRunsWithSolver,
+  replanRuns,
+  tickLine,
+  type RunLine,
+  type RunProblem,
+  type Ticks,
+} from "#lib/shopping/index.ts";
 import { leastCostByTrying } from "#tests/support/brute-runs.ts";
 import { faultsOf } from "#tests/support/check-runs.ts";
 import { highsMip } from "#tests/support/highs-mip.ts";
@@ -113,7 +124,69 @@ describe("runs", () => {
       { numRuns: 30 },
     );
   });
+
+  test("changing one lunch changes only the lines of its food, and what was ticked stays ticked", () => {
+    let untouched = 0;
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const before = randomRuns({ seed, items: 7, shops: 3, days: 6, withOpenedLives: true });
+        const plan = planRuns(before);
+        const random = randomFrom(`change ${seed}`);
+        const changed = random.pick(before.items).id;
+        const grown = before.items.map((item) =>
+          item.id === changed
+            ? { ...item, needs: [...item.needs, ...item.needs.slice(0, 1)] }
+            : item,
+        );
+        const all = linesOf(plan);
+        const ticks = all
+          .filter(() => random.below(3) === 0)
+          .reduce<Ticks>((known, { id, packs }) => {
+            const change = { lineId: id, state: "bought", packs, paidCents: null } as const;
+            return tickLine(known, change, "phone");
+          }, new Map());
+        const lines = boughtLines(before, plan, ticks);
+        const after = { ...before, items: grown, overrides: { ...before.overrides, lines } };
+        const next = replanRuns(before, plan, after);
+        expect(faultsOf(after, next)).toEqual([]);
+        const kept = linesOf(next);
+        for (const line of all) {
+          const isTouched = line.itemId === changed || lines.some((l) => l.itemId === line.itemId);
+          const now = kept.find((candidate) => candidate.id === line.id);
+          if (!isTouched) expect(now).toEqual(line);
+          if (!isTouched) untouched += 1;
+          if (ticks.has(line.id)) expect(now?.packs).toBeGreaterThanOrEqual(line.packs);
+        }
+        const cost = next.goodsCents + next.tripCents + next.wasteCents;
+        expect(next.cost).toBeCloseTo(cost, 6);
+        expect(next.bound).toBeLessThanOrEqual(next.cost + 1e-6);
+      }),
+      { numRuns: 40 },
+    );
+    expect(untouched).toBeGreaterThan(40);
+  });
 });
+
+describe("quantities", () => {
+  test("never too little is bought, and never a whole pack too much", () => {
+    const thirds = fc.tuple(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 1, max: 12 }));
+    fc.assert(
+      fc.property(thirds, thirds, ([top, bottom], [packTop, packBottom]) => {
+        const grams = fractionOf(top / bottom);
+        const pack = fractionOf(packTop / packBottom);
+        const packs = packsFor(grams, pack);
+        const left = leftOver(grams, packs, pack);
+        expect(compareFractions(left, ZERO)).toBeGreaterThanOrEqual(0);
+        expect(compareFractions(left, pack)).toBeLessThan(0);
+        expect(packs).toBe(Math.ceil((top * packBottom) / (bottom * packTop) - 1e-9));
+      }),
+    );
+  });
+});
+
+function linesOf(plan: ReturnType<typeof planRuns>): RunLine[] {
+  return plan.runs.flatMap((run) => run.lines);
+}
 
 /** Leaves out needs that no trip can serve, which trying cannot price. */
 function served(problem: RunProblem): (item: RunProblem["items"][number]) => typeof item {

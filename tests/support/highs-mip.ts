@@ -1,6 +1,8 @@
 import loadHighs from "highs";
 import type { SolveMip } from "#lib/shopping/index.ts";
 
+type Column = { readonly Name: string; readonly Primal: number };
+
 /**
  * HiGHS in this thread, for tests and benches: the solver whose optimum ours is compared with. Without
  * a proof within the limit it answers nothing, so that a comparison can't pass by accident.
@@ -11,9 +13,9 @@ export function highsMip(secondsMax = 60): SolveMip {
     const options = { output_flag: false, mip_rel_gap: gap, time_limit: secondsMax };
     const solution = highs.solve(lp, options);
     if (solution.Status !== "Optimal") return { values: undefined, bound: -Infinity };
-    const columns = Object.values(solution.Columns).map(
-      ({ Name, Primal }) => [Name, Primal] as const,
-    );
-    return { values: Object.fromEntries(columns), bound: solution.ObjectiveValue };
+    const values: Record<string, number> = {};
+    const columns: readonly Column[] = Object.values(solution.Columns);
+    for (const { Name, Primal } of columns) values[Name] = Primal;
+    return { values, bound: solution.ObjectiveValue };
   };
 }

@@ -10,9 +10,11 @@ export type SearchOutcome = Incumbent & {
 };
 
 const ROOT_ROUNDS = 300;
-const NODE_ROUNDS = 40;
+const NODE_ROUNDS = 10;
 /** Of the budget, what improving may take before the proof starts. */
 const IMPROVE_SHARE = 0.5;
+/** Trip sets that cost this much more than the best are still worth improving. */
+const NEAR = 0.02;
 
 type Node = Region & { readonly bound: number; readonly branchOn: number };
 
@@ -68,7 +70,7 @@ class TripSearch {
       this.#closed = Math.min(this.#closed, bound);
       return;
     }
-    this.#offer(improveTrips(this.#tally, likelyTrips(region, priced), this.#budget.steps));
+    this.#lookFor(likelyTrips(region, priced));
     const rest = decided(region, priced, this.#best.cost);
     const branchOn = branchTrip(rest, priced);
     if (branchOn === undefined) {
@@ -104,6 +106,13 @@ class TripSearch {
   #goal(): number {
     const { cost } = this.#best;
     return cost - Math.max(SAME_CENTS / 2, cost * this.#budget.gap);
+  }
+
+  /** Tries a trip set, and improves it when it comes near the best; improving any would take long. */
+  #lookFor(trips: TripSet): void {
+    const cost = this.#tally.costOf(trips);
+    if (cost > this.#best.cost * (1 + NEAR)) return;
+    this.#offer(improveTrips(this.#tally, trips, this.#budget.steps));
   }
 
   #offer(candidate: Incumbent): void {

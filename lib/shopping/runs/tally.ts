@@ -50,6 +50,6 @@ export function tallyOf(model: RunModel): Tally {
 }
 
 /** Cents of the trips of a set. */
-export function tripCents({ trips }: RunModel, made: TripSet): number {
+function tripCents({ trips }: RunModel, made: TripSet): number {
   return trips.reduce((sum, trip, index) => sum + (made[index] ? trip.cents : 0), 0);
 }
