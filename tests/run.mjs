@@ -31,7 +31,8 @@ const passed = sum("passed");
 const failed = sum("failed") + runs.filter((one) => one.broken).length;
 const skipped = sum("skipped");
 say(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
-process.exit(failed > 0 ? 1 : 0);
+// A run that ran nothing has shown nothing.
+process.exit(failed > 0 || passed === 0 ? 1 : 0);
 
 /** Runs one vitest configuration; `broken` when it failed without a failing test to show for it. */
 function suite(name, config) {

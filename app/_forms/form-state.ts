@@ -10,12 +10,12 @@ export type FormState =
 export const saved: FormState = { kind: "saved" };
 
 /** Nothing was written, for a reason the user can act on. */
-export function refused(message: string): FormState {
+export function refused(message: string): Extract<FormState, { kind: "refused" }> {
   return { kind: "refused", message };
 }
 
 /** Nothing was written; the first error of each field, by its dotted path. */
-export function invalid(error: z.ZodError): FormState {
+export function invalid(error: z.ZodError): Extract<FormState, { kind: "invalid" }> {
   const fields: Record<string, string> = {};
   for (const { path, message } of error.issues) fields[path.join(".")] ??= message;
   return { kind: "invalid", fields };

@@ -12,7 +12,17 @@ import {
 import { PencilWeekInput } from "#lib/use-cases/pencil-week.input.ts";
 import { describePencilProblem, pencilWeek } from "#lib/use-cases/pencil-week.ts";
 import { SaveLunchInput } from "#lib/use-cases/save-lunch.input.ts";
-import { describeSaveLunchProblem, saveLunch } from "#lib/use-cases/save-lunch.ts";
+import { describeSaveLunchProblem, saveLunch, type SavedLunch } from "#lib/use-cases/save-lunch.ts";
+import {
+  describeEpisodeProblem,
+  editEpisode,
+  EditEpisodeInput,
+  moveEpisode,
+  MoveEpisodeInput,
+  removeEpisode,
+  RemoveEpisodeInput,
+} from "#lib/use-cases/edit-episode.ts";
+import { describeUndoProblem, undoSlate } from "#lib/use-cases/undo-slate.ts";
 
 /** Public endpoint: trusts nothing it is handed. */
 export async function pencilWeekAction(input: unknown): Promise<FormState> {
@@ -34,13 +44,15 @@ export async function lockEpisodeAction(input: unknown): Promise<FormState> {
 }
 
 /** Public endpoint: trusts nothing it is handed. */
-export async function saveLunchAction(input: unknown): Promise<FormState> {
+export async function saveLunchAction(
+  input: unknown,
+): Promise<Exclude<FormState, { kind: "saved" }> | ({ readonly kind: "saved" } & SavedLunch)> {
   const parsed = SaveLunchInput.safeParse(input);
   if (!parsed.success) return invalid(parsed.error);
   const outcome = await saveLunch(await requestContext(), parsed.data);
   if (!outcome.ok) return refused(describeSaveLunchProblem(outcome.problem));
   refresh();
-  return saved;
+  return { kind: "saved", ...outcome.value };
 }
 
 /** Public endpoint: trusts nothing it is handed. */
@@ -49,6 +61,42 @@ export async function proposeMonthAction(input: unknown): Promise<FormState> {
   if (!parsed.success) return invalid(parsed.error);
   const outcome = await proposeMonth(await requestContext(), parsed.data);
   if (!outcome.ok) return refused(describeProposeProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function editEpisodeAction(input: unknown): Promise<FormState> {
+  const parsed = EditEpisodeInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await editEpisode(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeEpisodeProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function moveEpisodeAction(input: unknown): Promise<FormState> {
+  const parsed = MoveEpisodeInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await moveEpisode(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeEpisodeProblem(outcome.problem));
+  return { kind: "saved", href: `/slate/week/${parsed.data.monday}` };
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function removeEpisodeAction(input: unknown): Promise<FormState> {
+  const parsed = RemoveEpisodeInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await removeEpisode(await requestContext(), parsed.data.episodeId);
+  if (!outcome.ok) return refused(describeEpisodeProblem(outcome.problem));
+  return { kind: "saved", href: "/slate" };
+}
+
+/** Takes back the slate's last change; takes no input. */
+export async function undoSlateAction(): Promise<FormState> {
+  const outcome = await undoSlate(await requestContext());
+  if (!outcome.ok) return refused(describeUndoProblem(outcome.problem));
   refresh();
   return saved;
 }

@@ -2,6 +2,12 @@
 export { clearSeries, insertRows } from "./bulk.ts";
 export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
 export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./foods.ts";
+export {
+  hasHappenedSince,
+  restoreSnapshot,
+  SlateSnapshot,
+  takeSnapshot,
+} from "./slate-snapshot.ts";
 export { parseColumn } from "./json.ts";
 export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";
 export { readSettings, Settings, writeSettings } from "./settings.ts";

@@ -121,14 +121,16 @@ function applyOne(database: Database.Database, migration: Migration): void {
     .run(randomUUID(), migration.checksum, migration.name, Date.now(), Date.now());
 }
 
-/** A copy of the file as it was, named after the last update it had. */
+/** A copy of the file as it is, under a name of its own: an older copy is never what is put back by mistake. */
 function copyBefore(
   database: Database.Database,
   file: string,
   wanted: readonly Migration[],
 ): string {
   database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
-  const copy = `${file}.before-${wanted.at(-1)?.name ?? "update"}`;
-  if (!existsSync(copy)) copyFileSync(file, copy);
+  const stem = `${file}.before-${wanted.at(-1)?.name ?? "update"}`;
+  let copy = stem;
+  for (let count = 2; existsSync(copy); count += 1) copy = `${stem}-${count}`;
+  copyFileSync(file, copy);
   return copy;
 }

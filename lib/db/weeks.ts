@@ -52,6 +52,8 @@ export type EpisodeRecord = {
   readonly lockedAt: Date | null;
   readonly publishedAt: Date | null;
   readonly notes: string;
+  readonly surprise: string;
+  readonly surpriseRevealOn: string | null;
   readonly revision: number;
   readonly lunches: readonly LunchRecord[];
 };
@@ -110,6 +112,8 @@ function episodeOfRow(row: EpisodeRow, foods: Map<string, Food>): EpisodeRecord 
     lockedAt: row.lockedAt,
     publishedAt: row.publishedAt,
     notes: row.notes,
+    surprise: row.surprise,
+    surpriseRevealOn: row.surpriseRevealOn,
     revision: row.revision,
     lunches: row.lunches.map((lunch) => ({
       id: lunch.id,

@@ -63,6 +63,10 @@ export type WeekView = {
         readonly number: number;
         readonly title: string;
         readonly themeId: string | null;
+        readonly workingTitle: string;
+        readonly notes: string;
+        readonly surprise: string;
+        readonly revealOn: string;
         readonly stage: Stage;
         readonly revision: number;
         readonly echo: { readonly percent: number; readonly name: string } | undefined;
@@ -82,9 +86,15 @@ export async function loadSlate({ db }: Context, monthDay: Day): Promise<SlateVi
   return { weeks: await loadWeeks(db, mondays), seasonThemes: await themesInSeason(db, mondays) };
 }
 
-/** One week as the slate shows it. */
-export async function loadSlateWeek({ db }: Context, monday: Day): Promise<WeekView | undefined> {
-  return (await loadWeeks(db, [monday]))[0];
+/** One week as the slate shows it, with the themes in season then. */
+export async function loadSlateWeek(
+  { db }: Context,
+  monday: Day,
+): Promise<{ readonly week: WeekView | undefined; readonly themes: SlateView["seasonThemes"] }> {
+  return {
+    week: (await loadWeeks(db, [monday]))[0],
+    themes: await themesInSeason(db, [monday]),
+  };
 }
 
 async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
@@ -118,6 +128,10 @@ async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
         number: episode.number,
         title: episode.theme?.name ?? (episode.workingTitle || "Untitled week"),
         themeId: episode.theme?.id ?? null,
+        workingTitle: episode.workingTitle,
+        notes: episode.notes,
+        surprise: episode.surprise,
+        revealOn: episode.surpriseRevealOn ?? "",
         stage: stageOf(episode),
         revision: episode.revision,
         echo: week && echoFor(week, shown, nameOf),

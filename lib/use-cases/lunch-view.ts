@@ -14,6 +14,8 @@ export type ItemView = {
   readonly unit: string;
   readonly fate: ItemRecord["fate"];
   readonly reason: string;
+  readonly shopId: string;
+  readonly shares: readonly { readonly childId: string; readonly amount: number }[];
   readonly tricks: readonly { readonly id: string; readonly name: string }[];
   readonly colour: Colour;
   readonly pattern: Pattern;
@@ -33,6 +35,8 @@ export function viewItem(item: ItemRecord): ItemView {
     unit: item.unit,
     fate: item.fate,
     reason: item.reason,
+    shopId: item.shopId ?? "",
+    shares: item.shares,
     tricks: item.tricks,
     colour: item.food.colours[0] ?? "cream",
     pattern: item.food.pattern,

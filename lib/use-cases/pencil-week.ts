@@ -2,7 +2,9 @@ import { addDays, daysOfWeek, type Day } from "#lib/calendar/index.ts";
 import { ok, refuse, type Result } from "#lib/base/index.ts";
 import { inTransaction, readSettings, type Db } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
+import { numberByCalendar } from "./number-episodes.ts";
 import type { PencilWeekInput } from "./pencil-week.input.ts";
+import { beforeItWas, SLATE } from "./slate-change.ts";
 
 export type PencilProblem = { readonly kind: "week-taken" } | { readonly kind: "theme-gone" };
 
@@ -25,11 +27,20 @@ export async function pencilWeek(
     const dates = await shootDays(tx, input.monday);
     const episode = await tx.episode.create({
       data: {
-        number: await numberFor(tx, input.monday),
+        number: 0,
         weekOf: input.monday,
         themeId: theme?.id ?? null,
         workingTitle: input.title,
         lunches: { create: dates.map((date) => ({ date })) },
+      },
+    });
+    await numberByCalendar(tx);
+    const title = theme?.name ?? (input.title || "a week");
+    await tx.change.create({
+      data: {
+        scope: SLATE,
+        label: `${title} pencilled in`,
+        undoJson: JSON.stringify(beforeItWas(episode.id)),
       },
     });
     return ok({ id: episode.id });
@@ -57,18 +68,4 @@ export async function shootDays(db: Db, monday: Day): Promise<Day[]> {
       settings.schoolDays.includes(index + 1) &&
       !off.some((span) => span.from <= date && span.to >= date),
   );
-}
-
-async function numberFor(db: Db, monday: Day): Promise<number> {
-  const before = await db.episode.findFirst({
-    where: { weekOf: { lt: monday } },
-    orderBy: { weekOf: "desc" },
-    select: { number: true },
-  });
-  const number = (before?.number ?? 0) + 1;
-  await db.episode.updateMany({
-    where: { weekOf: { gt: monday }, publishedAt: null, number: { gte: number } },
-    data: { number: { increment: 1 } },
-  });
-  return number;
 }

@@ -18,7 +18,10 @@ const item = (foodId: string) => ({
   part: "fruit" as const,
   amount: 80,
   unit: "g",
+  id: "",
+  shopId: "",
   trickIds: [],
+  shares: [],
 });
 
 /** A pencilled week whose Monday holds an apple and a banana, and one child. */
@@ -112,7 +115,7 @@ test("an unknown food leaves the lunch as it was", async () => {
     angle: "",
     items: [item("no-such-food")],
   });
-  expect(outcome).toEqual({ ok: false, problem: { kind: "food-gone" } });
+  expect(outcome).toEqual({ ok: false, problem: { kind: "row-gone" } });
   expect(await context.db.lunch.findUnique({ where: { id: lunchId } })).toMatchObject({
     angle: "Platform one",
   });

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Day, longDay, longWeekday, shortDay } from "#lib/calendar/index.ts";
-import { listFoods } from "#lib/use-cases/list-foods.ts";
+import { listFoods } from "#lib/use-cases/list-choices.ts";
 import { loadDay, type DayView } from "#lib/use-cases/load-day.ts";
 import { inTheTray } from "#lib/use-cases/lunch-view.ts";
 import { requestContext } from "#app/_server/context.ts";

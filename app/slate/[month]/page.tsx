@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { addDays, Day, daySpan, monthsLater, monthTitle, monthName } from "#lib/calendar/index.ts";
+import { loadUndo } from "#lib/use-cases/undo-slate.ts";
 import { loadSlate, type SlateView, type WeekView } from "#lib/use-cases/load-slate.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { Icon } from "#app/_ui/icon.tsx";
@@ -9,6 +10,7 @@ import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { DayFigure } from "../day-figure.tsx";
 import { ProposeButton } from "../propose-button.client.tsx";
+import { UndoButton } from "../undo-button.client.tsx";
 import { PencilForm } from "../pencil-form.client.tsx";
 import styles from "../slate.module.css";
 
@@ -16,7 +18,7 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
   const first = Day.safeParse(`${(await params).month}-01`);
   if (!first.success) notFound();
   const context = await requestContext();
-  const view = await loadSlate(context, first.data);
+  const [view, undo] = await Promise.all([loadSlate(context, first.data), loadUndo(context)]);
   const before = monthsLater(first.data, -1);
   const after = monthsLater(first.data, 1);
   return (
@@ -28,6 +30,7 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
         <Link className="btn plain" href={`/slate/${after.slice(0, 7)}`}>
           {monthName(after)}
         </Link>
+        {undo.label !== undefined && <UndoButton label={undo.label} />}
         <ProposeButton month={first.data} />
       </PageHead>
       <div className={styles.grid}>

@@ -2,27 +2,33 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { addDays, Day, daySpan, longDay, mondayOf } from "#lib/calendar/index.ts";
 import { PARTS } from "#lib/catalog/index.ts";
-import { listFoods } from "#lib/use-cases/list-foods.ts";
-import { inTheTray } from "#lib/use-cases/lunch-view.ts";
+import { listChoices } from "#lib/use-cases/list-choices.ts";
+import { inTheTray, type ItemView } from "#lib/use-cases/lunch-view.ts";
 import { loadSlateWeek } from "#lib/use-cases/load-slate.ts";
+import { loadUndo } from "#lib/use-cases/undo-slate.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
 import { ComposeForm } from "../../compose-form.client.tsx";
+import type { Choices, Line } from "../../compose-line.ts";
+import { EpisodeForm } from "../../episode-form.client.tsx";
 import { LockButton } from "../../lock-button.client.tsx";
+import { UndoButton } from "../../undo-button.client.tsx";
 import styles from "../../slate.module.css";
 
 export default async function WeekPage({ params }: PageProps<"/slate/week/[monday]">) {
   const monday = Day.safeParse((await params).monday);
   if (!monday.success || mondayOf(monday.data) !== monday.data) notFound();
   const context = await requestContext();
-  const [week, larder] = await Promise.all([
+  const [{ week, themes }, larder, undo] = await Promise.all([
     loadSlateWeek(context, monday.data),
-    listFoods(context),
+    listChoices(context),
+    loadUndo(context),
   ]);
   if (!week?.episode) notFound();
   const { episode } = week;
+  const choices: Choices = { ...larder, parts: PARTS };
   return (
     <>
       <PageHead
@@ -30,11 +36,18 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
         title={episode.title}
       >
         <StageTag stage={episode.stage} />
+        {undo.label !== undefined && <UndoButton label={undo.label} />}
         <LockButton episodeId={episode.id} isLocked={episode.stage !== "pencilled"} />
         <Link className="btn plain" href={`/slate/${monday.data.slice(0, 7)}`}>
           Back to the month
         </Link>
       </PageHead>
+      <EpisodeForm
+        key={episode.revision}
+        episode={episode}
+        monday={monday.data}
+        themes={withChosen(themes, episode)}
+      />
       <div className="sheet">
         {week.days.map(({ date, lunch, offLabel }) => (
           <section className={styles.composer} key={date} id={date} aria-label={longDay(date)}>
@@ -56,20 +69,12 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
             </div>
             {lunch && (
               <ComposeForm
-                key={`${lunch.id}-${lunch.revision}`}
+                key={`${lunch.id}-${undo.epoch}`}
                 lunchId={lunch.id}
                 revision={lunch.revision}
                 angle={lunch.angle}
-                items={lunch.items.map((item) => ({
-                  foodId: item.foodId,
-                  name: item.name,
-                  part: item.part,
-                  amount: item.amount,
-                  unit: item.unit,
-                  trickIds: item.tricks.map((trick) => trick.id),
-                }))}
-                foods={larder}
-                parts={PARTS}
+                items={lunch.items.map(lineOf)}
+                choices={choices}
               />
             )}
           </section>
@@ -77,4 +82,29 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
       </div>
     </>
   );
+}
+
+/** The themes in season, and the one this week has, which may not be. */
+function withChosen(
+  themes: readonly { readonly id: string; readonly name: string }[],
+  episode: { readonly themeId: string | null; readonly title: string },
+): readonly { readonly id: string; readonly name: string }[] {
+  const { themeId, title } = episode;
+  if (themeId === null || themes.some((theme) => theme.id === themeId)) return themes;
+  return [{ id: themeId, name: title }, ...themes];
+}
+
+function lineOf(item: ItemView): Line {
+  return {
+    key: item.id,
+    id: item.id,
+    foodId: item.foodId,
+    name: item.name,
+    part: item.part,
+    amount: String(item.amount),
+    unit: item.unit,
+    shopId: item.shopId,
+    trickIds: item.tricks.map((trick) => trick.id),
+    shares: Object.fromEntries(item.shares.map(({ childId, amount }) => [childId, String(amount)])),
+  };
 }
