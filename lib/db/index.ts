@@ -21,3 +21,4 @@ export {
   type LunchRecord,
   type ThemeRecord,
 } from "./weeks.ts";
+export { readEntryGround, type EntryGround, type StandingVerdict } from "./reactions.ts";

@@ -141,33 +141,47 @@ function episodeOfRow(row: EpisodeRow, foods: Map<string, Food>): EpisodeRecord 
   };
 }
 
-const ShownRow = z.object({
-  weekOf: z.string(),
-  themeId: z.string().nullable(),
-  motifs: z.string().nullable(),
-  date: z.string(),
-  foodId: z.string(),
-  familyId: z.string(),
-  productId: z.string().nullable(),
-  isStaple: z.coerce.boolean(),
-  tricks: z.string().nullable(),
-});
+/** What was or is to be on, one flat row an item. */
+export type ShownRow = {
+  readonly weekOf: Day;
+  readonly themeId: string | null;
+  /** The theme's motifs as stored, a JSON list. */
+  readonly motifs: string | null;
+  readonly date: Day;
+  readonly foodId: string;
+  readonly familyId: string;
+  readonly productId: string | null;
+  readonly isStaple: boolean;
+  readonly trickIds: readonly string[];
+};
+
+const Text = z.string();
 
 /**
- * What was or is to be on from one day to another, one flat row an item, scrapped items left out:
- * the memory that repeats are judged by. One statement, so that ten years stay cheap.
+ * What was or is to be on from one day to another, scrapped items left out: the memory that repeats
+ * are judged by. One statement that answers with one text, so that ten years stay cheap.
  */
-export async function readShown(db: Db, from: Day, to: Day): Promise<z.infer<typeof ShownRow>[]> {
-  const rows = await db.$queryRaw`
-    SELECT e."weekOf", e."themeId", t."motifsJson" AS motifs, l."date", i."foodId", f."familyId",
-           i."productId", f."isStaple",
-           (SELECT group_concat(it."trickId") FROM "ItemTrick" it WHERE it."itemId" = i."id") AS tricks
-    FROM "Episode" e
-    JOIN "Lunch" l ON l."episodeId" = e."id"
+export async function readShown(db: Db, from: Day, to: Day): Promise<ShownRow[]> {
+  const [answer] = await db.$queryRaw<readonly { readonly rows: unknown }[]>`
+    SELECT json_group_array(json_array(e."weekOf", e."themeId", t."motifsJson", l."date", i."foodId",
+           f."familyId", i."productId", f."isStaple",
+           (SELECT group_concat(k."trickId") FROM "ItemTrick" k WHERE k."itemId" = i."id"))) AS rows
+    FROM "Lunch" l
+    JOIN "Episode" e ON e."id" = l."episodeId"
     JOIN "LunchItem" i ON i."lunchId" = l."id" AND i."fate" <> 'scrapped'
     JOIN "Food" f ON f."id" = i."foodId"
     LEFT JOIN "Theme" t ON t."id" = e."themeId"
-    WHERE l."date" >= ${from} AND l."date" <= ${to}
-    ORDER BY l."date", i."position"`;
-  return z.array(ShownRow).parse(rows);
+    WHERE l."date" >= ${from} AND l."date" <= ${to}`;
+  type Cells = [
+    ...[Day, string | null, string | null, Day, string, string, string | null, number],
+    string | null,
+  ];
+  const rows = JSON.parse(Text.parse(answer?.rows)) as Cells[];
+  return rows
+    .map(([weekOf, themeId, motifs, date, foodId, familyId, productId, isStaple, tricks]) => ({
+      ...{ weekOf, themeId, motifs, date, foodId, familyId, productId },
+      isStaple: isStaple === 1,
+      trickIds: tricks?.split(",") ?? [],
+    }))
+    .sort((left, right) => (left.date < right.date ? -1 : left.date > right.date ? 1 : 0));
 }

@@ -18,7 +18,9 @@ import {
   checkRest,
   closestWeeks,
   describeRest,
+  distinctivenessOf,
   historyOf,
+  type Distinctiveness,
   type RepeatLevel,
   type RestWarning,
   type ShownWeek,
@@ -109,6 +111,7 @@ async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
     db.dayOff.findMany({ where: { to: { gte: first }, from: { lte: addDays(last, 6) } } }),
   ]);
   const history = historyOf(shown);
+  const tells = distinctivenessOf(shown);
   const nameOf = await namesFor(db, shown);
   return mondays.map((monday) => {
     const episode = episodes.find((one) => one.weekOf === monday);
@@ -134,7 +137,7 @@ async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
         revealOn: episode.surpriseRevealOn ?? "",
         stage: stageOf(episode),
         revision: episode.revision,
-        echo: week && echoFor(week, shown, nameOf),
+        echo: week && echoFor(week, shown, tells, nameOf),
         themeRepeats: warnings
           .filter((warning) => warning.level === "theme")
           .map((warning) => describeRest(warning, nameOf)),
@@ -176,10 +179,11 @@ function lunchOn(
 function echoFor(
   week: ShownWeek,
   shown: readonly ShownWeek[],
+  tells: Distinctiveness,
   nameOf: NameOf,
 ): { percent: number; name: string } | undefined {
   const earlier = shown.filter((one) => one.week < week.week);
-  const closest = closestWeeks(week, earlier, 1)[0];
+  const closest = closestWeeks(week, earlier, 1, tells)[0];
   if (!closest) return undefined;
   const name =
     closest.week.themeId === null ? closest.week.week : nameOf("theme", closest.week.themeId);

@@ -1,5 +1,5 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
-import { inTransaction } from "#lib/db/index.ts";
+import { inTransaction, readEntryGround, type StandingVerdict } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
 import type { LogReactionInput } from "./log-reaction.input.ts";
 
@@ -15,39 +15,30 @@ export async function logReaction(
   input: LogReactionInput,
 ): Promise<Result<Logged, LogProblem>> {
   return inTransaction(db, async (tx) => {
-    const where = { itemId_childId: { itemId: input.itemId, childId: input.childId } };
-    const known = await tx.reactionEvent.findUnique({ where: { id: input.id } });
-    const held = await tx.reaction.findUnique({ where });
-    if (known) return ok({ revision: held?.revision ?? 0, isRepeat: true });
-    const item = await tx.lunchItem.findUnique({
-      where: { id: input.itemId },
-      select: { fate: true },
-    });
-    const child = await tx.child.findUnique({ where: { id: input.childId }, select: { id: true } });
-    if (!item || !child) return refuse({ kind: "gone" });
-    if (item.fate === "scrapped") return refuse({ kind: "not-packed" });
+    const { isKnown, fate, standing } = await readEntryGround(tx, input);
+    if (isKnown) return ok({ revision: standing?.revision ?? 0, isRepeat: true });
+    if (fate === undefined) return refuse({ kind: "gone" });
+    if (fate === "scrapped") return refuse({ kind: "not-packed" });
 
+    const { id, itemId, childId, baseRevision } = input;
     const madeAt = new Date(input.madeAt);
-    await tx.reactionEvent.create({
-      data: {
-        id: input.id,
-        itemId: input.itemId,
-        childId: input.childId,
-        changeJson: JSON.stringify(input.change),
-        baseRevision: input.baseRevision,
-        madeAt,
-      },
+    const changeJson = JSON.stringify(input.change);
+    await tx.reactionEvent.createMany({
+      data: [{ id, itemId, childId, changeJson, baseRevision, madeAt }],
     });
     const change = Object.fromEntries(
       Object.entries(input.change).filter(([, value]) => value !== undefined),
     );
-    const revision = (held?.revision ?? 0) + 1;
-    const clashes = held !== null && held.revision > input.baseRevision && differs(held, change);
-    await tx.reaction.upsert({
-      where,
-      create: { itemId: input.itemId, childId: input.childId, loggedAt: madeAt, ...change },
-      update: clashes
-        ? { conflictJson: JSON.stringify({ entry: input.id, ...change }), revision }
+    const revision = (standing?.revision ?? 0) + 1;
+    if (!standing) {
+      await tx.reaction.createMany({ data: [{ itemId, childId, loggedAt: madeAt, ...change }] });
+      return ok({ revision, isRepeat: false });
+    }
+    const clashes = standing.revision > baseRevision && differs(standing, change);
+    await tx.reaction.updateMany({
+      where: { itemId, childId },
+      data: clashes
+        ? { conflictJson: JSON.stringify({ entry: id, ...change }), revision }
         : { ...change, loggedAt: madeAt, revision },
     });
     return ok({ revision, isRepeat: false });
@@ -65,10 +56,7 @@ export function describeLogProblem({ kind }: LogProblem): string {
 }
 
 /** True when both sides set a field, and to different values. */
-function differs(
-  held: { eaten: number | null; face: number | null; quote: string; note: string },
-  change: Readonly<Record<string, unknown>>,
-): boolean {
+function differs(held: StandingVerdict, change: Readonly<Record<string, unknown>>): boolean {
   return Object.entries(change).some(([field, value]) => {
     const before = held[field as keyof typeof held];
     return before !== null && before !== "" && before !== value;

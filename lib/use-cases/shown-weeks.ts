@@ -1,4 +1,4 @@
-import { day, type Day } from "#lib/calendar/index.ts";
+import type { Day } from "#lib/calendar/index.ts";
 import { groupBy } from "#lib/base/index.ts";
 import { readShown, type Db, type Settings } from "#lib/db/index.ts";
 import type { RestRules, ShownWeek } from "#lib/repeats/index.ts";
@@ -8,15 +8,15 @@ import { restKey } from "#lib/repeats/index.ts";
 export async function readShownWeeks(db: Db, from: Day, to: Day): Promise<ShownWeek[]> {
   const rows = await readShown(db, from, to);
   return [...groupBy(rows, (row) => row.weekOf)].map(([weekOf, items]) => ({
-    week: day(weekOf),
+    week: weekOf,
     themeId: items[0]?.themeId ?? null,
     motifs: (JSON.parse(items[0]?.motifs ?? "[]") as string[]) ?? [],
     items: items.map((row) => ({
-      on: day(row.date),
+      on: row.date,
       foodId: row.foodId,
       familyId: row.familyId,
       productId: row.productId,
-      trickIds: row.tricks?.split(",") ?? [],
+      trickIds: row.trickIds,
       isStaple: row.isStaple,
     })),
   }));

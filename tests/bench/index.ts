@@ -1,11 +1,23 @@
 import { benchMatching } from "./matching.ts";
+import { benchPages } from "./pages.ts";
 import { benchReactions } from "./reactions.ts";
 import { benchRepeats } from "./repeats.ts";
 import { benchShopping } from "./shopping.ts";
 
-// `npm run bench`: ratios and counts tell more than milliseconds, which depend on the machine.
-for (const bench of [benchMatching, benchRepeats, benchReactions, benchShopping]) {
-  for (const { name, value, unit } of bench()) {
+const BENCHES = {
+  matching: benchMatching,
+  repeats: benchRepeats,
+  reactions: benchReactions,
+  shopping: benchShopping,
+  pages: benchPages,
+} as const;
+
+// `npm run bench` runs all, `npm run bench -- pages` one. Ratios and counts tell more than milliseconds,
+// which depend on the machine.
+const wanted = process.argv.slice(2);
+for (const [subject, bench] of Object.entries(BENCHES)) {
+  if (wanted.length > 0 && !wanted.includes(subject)) continue;
+  for (const { name, value, unit } of await bench()) {
     console.log(`${name}: ${Number(value.toPrecision(3))} ${unit}`);
   }
 }

@@ -8,9 +8,11 @@ const root = path.resolve(import.meta.dirname, "../..");
 
 export type RunningServer = { readonly url: string; readonly stop: () => void };
 
-/** Starts the built pages on a free port with an empty data folder of their own. */
-export async function startServer(today = "2026-03-11"): Promise<RunningServer> {
-  const data = mkdtempSync(path.join(tmpdir(), "noonbook-browser-"));
+/** Starts the built pages on a free port, with an empty data folder of their own unless one is named. */
+export async function startServer(
+  today = "2026-03-11",
+  data = mkdtempSync(path.join(tmpdir(), "noonbook-browser-")),
+): Promise<RunningServer> {
   const env = {
     ...process.env,
     NOONBOOK_DATA: data,

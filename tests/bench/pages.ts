@@ -1,0 +1,115 @@
+import { randomUUID } from "node:crypto";
+import { performance } from "node:perf_hooks";
+import Database from "libsql";
+import { day } from "#lib/calendar/index.ts";
+import { openDatabase } from "#lib/db/index.ts";
+import { logReaction } from "#lib/use-cases/log-reaction.ts";
+import { buildLongSeries } from "#tests/support/long-series.ts";
+import { startServer } from "#tests/support/server.ts";
+
+const ROUNDS = 60;
+const WARM_UP = 8;
+
+/** The pages of a ten-year series, each beside the SQL that no page of its kind can do without. */
+const PAGES: readonly { readonly address: string; readonly sql: string }[] = [
+  { address: "/slate/2026-03", sql: weeksSql("2026-02-23", "2026-04-05") },
+  { address: "/slate/2021-09", sql: weeksSql("2021-08-30", "2021-10-03") },
+  { address: "/slate/week/2026-03-02", sql: weeksSql("2026-03-02", "2026-03-08") },
+  { address: "/callsheet/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
+  { address: "/verdicts/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
+  { address: "/bible", sql: `SELECT * FROM "Setting"` },
+];
+
+/** An address that leads to nothing: the frame, the masthead and no page of its own. */
+const EMPTY = "/nothing-is-kept-here";
+
+/** Server time of every page at ten years of data, as a ratio to the empty page and to the bare SQL. */
+export async function benchPages(): Promise<{ name: string; value: number; unit: string }[]> {
+  const { folder, file, counts } = await buildLongSeries();
+  const results = Object.entries(counts).map(([what, value]) => ({
+    name: `long series: ${what}`,
+    value,
+    unit: "rows",
+  }));
+  const server = await startServer("2026-03-11", folder);
+  const bare = new Database(file);
+  try {
+    const empty = await timed(() => read(server.url + EMPTY));
+    results.push({ name: "pages: the empty page, p95", value: empty.p95, unit: "ms" });
+    for (const { address, sql } of PAGES) {
+      const page = await timed(() => read(server.url + address, 200));
+      const alone = await timed(() => Promise.resolve(bare.prepare(sql).all()));
+      results.push(
+        { name: `pages: ${address}, p50`, value: page.p50 / empty.p50, unit: "× the empty page" },
+        { name: `pages: ${address}, p95`, value: page.p95 / empty.p95, unit: "× the empty page" },
+        { name: `pages: ${address}, p50`, value: page.p50 / alone.p50, unit: "× the bare SQL" },
+      );
+    }
+    results.push(...(await benchLogging(file)));
+  } finally {
+    bare.close();
+    server.stop();
+  }
+  return results;
+}
+
+/** Logging one reaction against one bare commit of a row, on the same file. */
+async function benchLogging(
+  file: string,
+): Promise<{ name: string; value: number; unit: string }[]> {
+  const db = openDatabase(file);
+  const context = { db, today: day("2026-03-11"), now: new Date("2026-03-11T12:00:00Z") };
+  const items = await db.lunchItem.findMany({ take: ROUNDS + WARM_UP, select: { id: true } });
+  const child = await db.child.findFirstOrThrow();
+  let turn = 0;
+  const logged = await timed(() => {
+    const itemId = items[turn++ % items.length]?.id ?? "";
+    const madeAt = context.now.toISOString();
+    const change = { eaten: turn % 5 };
+    return logReaction(context, {
+      id: randomUUID(),
+      itemId,
+      childId: child.id,
+      baseRevision: 9,
+      madeAt,
+      change,
+    });
+  });
+  await db.$disconnect();
+  const bare = new Database(file);
+  bare.exec("PRAGMA synchronous=FULL");
+  const insert = bare.prepare(`INSERT INTO "Attempt" ("id") VALUES (?)`);
+  const commit = await timed(() => Promise.resolve(insert.run(randomUUID())));
+  bare.close();
+  return [
+    { name: "verdicts: one entry, p50", value: logged.p50 / commit.p50, unit: "× the bare commit" },
+    { name: "verdicts: one entry, p95", value: logged.p95 / commit.p95, unit: "× the bare commit" },
+  ];
+}
+
+async function timed(work: () => Promise<unknown>): Promise<{ p50: number; p95: number }> {
+  for (let round = 0; round < WARM_UP; round += 1) await work();
+  const times: number[] = [];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const started = performance.now();
+    await work();
+    times.push(performance.now() - started);
+  }
+  times.sort((left, right) => left - right);
+  const at = (share: number): number => times[Math.floor(share * (times.length - 1))] ?? 0;
+  return { p50: at(0.5), p95: at(0.95) };
+}
+
+async function read(url: string, status?: number): Promise<void> {
+  const response = await fetch(url);
+  await response.text();
+  if (status !== undefined && response.status !== status) {
+    throw new Error(`${url} answered ${response.status}`);
+  }
+}
+
+function weeksSql(from: string, to: string): string {
+  return `SELECT e.*, l.*, i.*, f.* FROM "Episode" e JOIN "Lunch" l ON l."episodeId" = e."id"
+    JOIN "LunchItem" i ON i."lunchId" = l."id" JOIN "Food" f ON f."id" = i."foodId"
+    WHERE l."date" BETWEEN '${from}' AND '${to}'`;
+}
