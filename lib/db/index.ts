@@ -8,6 +8,16 @@ export {
   SlateSnapshot,
   takeSnapshot,
 } from "./slate-snapshot.ts";
+  readChildren,
+  readDaysOff,
+  readSchoolRules,
+  readShops,
+  schoolRuleColumns,
+  type AvoidanceRecord,
+  type ChildRecord,
+  type SchoolRuleRecord,
+  type ShopRecord,
+} from "./household.ts";
 export { parseColumn } from "./json.ts";
 export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";
 export { readSettings, Settings, writeSettings } from "./settings.ts";

@@ -1,7 +1,9 @@
+import { z } from "zod";
 import type { Allergen, FamilyId, FoodId } from "#lib/catalog/index.ts";
 
 /** How serious an avoidance is. Severe and allergy are hard; avoid is hard in planning; dislike never. */
-export type Severity = "severe" | "allergy" | "avoid" | "dislike";
+export const Severity = z.enum(["severe", "allergy", "avoid", "dislike"]);
+export type Severity = z.infer<typeof Severity>;
 
 /** What a child must or would rather not eat. */
 export type Avoidance = { readonly severity: Severity } & (

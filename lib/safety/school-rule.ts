@@ -18,6 +18,12 @@ export const SchoolRule = z.object({
 });
 export type SchoolRule = z.infer<typeof SchoolRule>;
 
+/** The rest of a rule that names nothing yet and holds every day. */
+export const UNLIMITED_RULE = {
+  ...{ traits: [], allergens: [], foods: [] },
+  ...{ from: null, to: null, weekdays: null, exceptDays: [] },
+} satisfies Omit<SchoolRule, "name">;
+
 /** True when the rule holds on that day. */
 export function ruleHolds(rule: SchoolRule, day: Day): boolean {
   if (rule.from !== null && day < rule.from) return false;

@@ -6,9 +6,11 @@ import {
   insertRows,
   readFoods,
   readTricks,
+  schoolRuleColumns,
   writeSettings,
   type Db,
 } from "#lib/db/index.ts";
+import { SchoolRule, UNLIMITED_RULE } from "#lib/safety/index.ts";
 import type { DemoSeries, DemoSources } from "#seed/demo/index.ts";
 import type { Context } from "./context.ts";
 
@@ -59,9 +61,9 @@ async function writeHousehold(tx: Db, demo: DemoSeries): Promise<void> {
   await insertRows(
     tx,
     "SchoolRule",
-    demo.schoolRules.map(({ keepsOut, ...rule }) => ({
-      ...rule,
-      ruleJson: JSON.stringify({ ...keepsOut, foods: [] }),
+    demo.schoolRules.map(({ name, keepsOut, ...row }) => ({
+      ...row,
+      ...schoolRuleColumns(SchoolRule.parse({ ...UNLIMITED_RULE, ...keepsOut, name })),
     })),
   );
   await insertRows(tx, "DayOff", demo.daysOff);

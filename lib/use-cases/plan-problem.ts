@@ -3,7 +3,6 @@ import {
   addDays,
   daysBetween,
   overlapsSeason,
-  partsOf,
   SeasonWindow,
   weeksLater,
   type Day,
@@ -12,13 +11,13 @@ import type { Food } from "#lib/catalog/index.ts";
 import { parseColumn, readFoods, readSettings, type Db } from "#lib/db/index.ts";
 import {
   DEFAULT_WEIGHTS,
-  type Forbidden,
   type PlanItem,
   type PlanPart,
   type PlanProblem,
   type PlanTheme,
 } from "#lib/planner/index.ts";
 import { historyOf, type History, type RestRules } from "#lib/repeats/index.ts";
+import { readForbidden } from "./forbidden-items.ts";
 import { shootDays } from "./pencil-week.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 
@@ -61,7 +60,7 @@ export async function planProblemFor(db: Db, mondays: readonly Day[]): Promise<P
     shops: [],
     rests: restsFor(foods, items, history, rules),
     quotas: [],
-    forbidden: await forbiddenFor(db, foods, items, mondays),
+    forbidden: await readForbidden(db, foods, items, days.flat()),
     themesApart: [],
     owed: [],
     locks: [],
@@ -171,77 +170,4 @@ function restsFor(
       shownOn: history.daysOf("family", family),
     })),
   ].filter((group) => group.itemIds.length > 0);
-}
-
-const RuleColumn = z.object({
-  traits: z.array(z.string()).default([]),
-  allergens: z.array(z.string()).default([]),
-  foods: z.array(z.string()).default([]),
-});
-
-/** What must not be planned, each with its reason; "check the label" counts as holding the allergen. */
-async function forbiddenFor(
-  db: Db,
-  foods: readonly Food[],
-  items: readonly PlanItem[],
-  mondays: readonly Day[],
-): Promise<Forbidden[]> {
-  const [avoidances, schoolRules] = await Promise.all([
-    db.avoidance.findMany({ include: { child: { select: { onScreenName: true } } } }),
-    db.schoolRule.findMany({ where: { active: true } }),
-  ]);
-  const known = new Map(foods.map((food) => [String(food.id), food]));
-  const idsOf = (isOut: (food: Food) => boolean): string[] =>
-    items.flatMap((item) => {
-      const food = known.get(item.foodId);
-      return food && isOut(food) ? [item.id] : [];
-    });
-  const holds = (food: Food, allergen: string): boolean =>
-    [...food.allergens, ...food.maybeAllergens].some((one) => one === allergen);
-  const months = new Set(mondays.map((monday) => partsOf(addDays(monday, 2))[1]));
-  return [
-    ...avoidances
-      .filter(({ severity }) => severity !== "dislike")
-      .map((one) => ({
-        id: one.id,
-        kind: "allergen" as const,
-        name: `${one.child.onScreenName} avoids ${one.allergen ?? one.familyId ?? one.foodId ?? ""}`,
-        itemIds: idsOf(
-          (food) =>
-            (one.allergen !== null && holds(food, one.allergen)) ||
-            food.id === one.foodId ||
-            food.family === one.familyId,
-        ),
-        on: null,
-      })),
-    ...schoolRules.map((rule) => {
-      const {
-        traits,
-        allergens,
-        foods: ids,
-      } = parseColumn(RuleColumn, rule.ruleJson, "SchoolRule");
-      return {
-        id: rule.id,
-        kind: "school" as const,
-        name: rule.name,
-        itemIds: idsOf(
-          (food) =>
-            food.traits.some((trait) => traits.includes(trait)) ||
-            allergens.some((allergen) => holds(food, allergen)) ||
-            ids.includes(food.id),
-        ),
-        on: null,
-      };
-    }),
-    {
-      id: "season",
-      kind: "season",
-      name: "out of season",
-      itemIds: idsOf(
-        (food) =>
-          food.seasonMonths !== null && !food.seasonMonths.some((month) => months.has(month)),
-      ),
-      on: null,
-    },
-  ];
 }
