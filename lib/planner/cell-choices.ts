@@ -1,11 +1,21 @@
 import type { IndexedProblem } from "./indexed.ts";
 import type { PlanState } from "./state.ts";
 
-/** For each day and part, the items that may be there (day * parts + part). */
-export function choicesByDay(indexed: IndexedProblem): readonly (readonly number[])[] {
-  const { dayCount, itemCount, itemsOfPart, allowed } = indexed;
+/**
+ * For each day and part, the items that may be there (day * parts + part); with a table of promising
+ * items (week * itemCount + item), only those.
+ */
+export function choicesByDay(
+  indexed: IndexedProblem,
+  promising?: Uint8Array,
+): readonly (readonly number[])[] {
+  const { dayCount, itemCount, itemsOfPart, allowed, weekOfDay } = indexed;
+  const isPromising = (day: number, item: number): boolean =>
+    promising === undefined || promising[(weekOfDay[day] ?? 0) * itemCount + item] === 1;
   return Array.from({ length: dayCount }, (_, day) => day).flatMap((day) =>
-    itemsOfPart.map((items) => items.filter((item) => allowed[day * itemCount + item])),
+    itemsOfPart.map((items) =>
+      items.filter((item) => allowed[day * itemCount + item] && isPromising(day, item)),
+    ),
   );
 }
 

@@ -18,7 +18,7 @@ export function itemNumbers(
 /** Rest groups that can still bind: with their reach over the planned days. */
 export function indexRests(problem: PlanProblem, places: Places): IndexedRest[] {
   const { dayCount, dayNumbers, itemIndex } = places;
-  return problem.rests.map((rest) => {
+  return [...problem.rests, ...onceInALunch(problem)].map((rest) => {
     const first = new Int32Array(dayCount);
     const last = new Int32Array(dayCount);
     for (let day = 0; day < dayCount; day += 1) {
@@ -29,6 +29,14 @@ export function indexRests(problem: PlanProblem, places: Places): IndexedRest[] 
     }
     return { restDays: rest.restDays, items: itemNumbers(rest.itemIds, itemIndex), first, last };
   });
+}
+
+/** Items of no rest group still come once in a lunch. */
+function onceInALunch({ items, rests }: PlanProblem): { restDays: number; itemIds: string[] }[] {
+  const resting = new Set(rests.flatMap(({ itemIds }) => itemIds));
+  return items
+    .filter(({ id }) => !resting.has(id))
+    .map(({ id }) => ({ restDays: 1, itemIds: [id] }));
 }
 
 /** Quotas with the lunches or weeks they are about. */

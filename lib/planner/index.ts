@@ -23,4 +23,12 @@ export {
   type ThemesApart,
   type Wish,
 } from "./problem.ts";
+export { type LinearProgram } from "./program.ts";
+export {
+  type Solution,
+  type SolveLimits,
+  type Solver,
+  type SolverSession,
+  withSession,
+} from "./solver.ts";
 export { AIM_WORDS, AIMS, DEFAULT_WEIGHTS, type Aim, type Weights } from "./weights.ts";

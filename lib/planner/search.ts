@@ -12,6 +12,8 @@ export type SearchOptions = {
   readonly keepThemes?: boolean;
   /** Only these days change; absent: all. */
   readonly days?: readonly number[];
+  /** Items worth trying (week * itemCount + item, 1: yes); absent: all. */
+  readonly promising?: Uint8Array;
   /** Degrees of the walk in points, from and to; a worse plan by that much is taken 1 time in e. */
   readonly heat?: readonly [from: number, to: number];
 };
@@ -37,16 +39,7 @@ export function searchPlan(state: PlanState, options: SearchOptions): void {
       best.themes.set(state.themes);
     }
   }
-  restore(state, best.items, best.themes);
-}
-
-/** Puts a state back to remembered items and themes. */
-export function restore(state: PlanState, items: Int32Array, themes: Int32Array): void {
-  const { cells } = state.indexed;
-  themes.forEach((theme, week) => state.setTheme(week, theme));
-  items.forEach((item, place) =>
-    state.put(Math.floor(place / cells.length), place % cells.length, item),
-  );
+  state.load(best.items, best.themes);
 }
 
 type Walk = {
@@ -67,7 +60,7 @@ function startWalk(state: PlanState, options: SearchOptions): Walk {
     indexed,
     random: randomFrom(options.seed),
     days: options.days ?? [...indexed.weekOfDay.keys()],
-    choices: choicesByDay(indexed),
+    choices: choicesByDay(indexed, options.promising),
     isLocked: lockedPlaces(state),
     freeWeeks: options.keepThemes || indexed.themeCount === 0 ? [] : open,
   };

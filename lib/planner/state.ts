@@ -42,6 +42,20 @@ export class PlanState {
     this.shopPoints = new Float64Array(indexed.weekCount);
   }
 
+  /** The same plan, to be changed on its own. */
+  copy(): PlanState {
+    const copy = new PlanState(this.indexed);
+    copy.load(this.items, this.themes);
+    return copy;
+  }
+
+  /** Takes over items and themes. */
+  load(items: Int32Array, themes: Int32Array): void {
+    const width = this.indexed.cells.length;
+    themes.forEach((theme, week) => this.setTheme(week, theme));
+    items.forEach((item, place) => this.put(Math.floor(place / width), place % width, item));
+  }
+
   /** How many rules are broken, larger breaches counting more; 0: the plan stands. */
   get broken(): number {
     return this.tally.broken + this.themesBroken;

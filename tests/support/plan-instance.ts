@@ -79,12 +79,7 @@ export function planInstance(size: InstanceSize): PlanProblem {
     name: `Shop ${shop}`,
     effort: 0.6 + shop * 0.2,
   }));
-  const made = makeItems(
-    size,
-    random,
-    themes,
-    shops.map(({ id }) => id),
-  );
+  const made = makeItems(size, random, themes);
   const items = made.map(({ item }) => item);
   const weeks = Array.from({ length: size.weeks }, (_, week) => ({
     monday: weeksLater(START, week),
@@ -154,12 +149,7 @@ function makeThemes(size: InstanceSize, random: Random): PlanTheme[] {
   });
 }
 
-function makeItems(
-  size: InstanceSize,
-  random: Random,
-  themes: readonly PlanTheme[],
-  shopIds: readonly string[],
-): Base[] {
+function makeItems(size: InstanceSize, random: Random, themes: readonly PlanTheme[]): Base[] {
   const appetite = Array.from({ length: size.children }, () => 0.5 + 0.35 * random.next());
   const made: Base[] = [];
   for (let number = 0; made.length < size.items; number += 1) {
@@ -181,7 +171,7 @@ function makeItems(
       isNew,
       costCents: 40 + random.below(260),
       minutes: random.below(9) / 2,
-      shopIds: random.next() < 0.1 ? [] : random.shuffle(shopIds).slice(0, 1 + random.below(3)),
+      shopIds: soldAt(part, random),
       wasteCents: random.next() < 0.4 ? random.below(90) : 0,
       colours: random.shuffle(COLOURS).slice(0, 1 + random.below(2)),
       fits: themes
@@ -195,6 +185,20 @@ function makeItems(
       made.push({ item: withTrick(item, random, themes), shownOn });
   }
   return made;
+}
+
+/**
+ * One market has most things; one shop each is good for produce, bread, and meat or fish; two small
+ * ones have a few things nobody else has. A tenth is on hand.
+ */
+function soldAt(part: string, random: Random): string[] {
+  const special = { vegetable: 1, fruit: 1, grain: 2, treat: 2, main: 3, protein: 3 }[part];
+  const luck = random.next();
+  if (luck < 0.1) return [];
+  if (luck < 0.22) return [`shop-${4 + random.below(2)}`];
+  const market = random.next() < 0.75 ? ["shop-0"] : [];
+  const own = special !== undefined && random.next() < 0.6 ? [`shop-${special}`] : [];
+  return market.length + own.length > 0 ? [...market, ...own] : ["shop-0"];
 }
 
 /** The same food in a presentation that fits other themes and takes a minute. */

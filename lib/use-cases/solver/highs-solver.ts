@@ -1,0 +1,126 @@
+import loadHighs, { type Highs, type Model } from "highs";
+import type {
+  LinearProgram,
+  Solution,
+  SolveLimits,
+  Solver,
+  SolverSession,
+} from "#lib/planner/index.ts";
+
+/** Model status codes of the solver's C interface that leave a usable outcome. */
+const OPTIMAL = 7;
+/** The solver takes finite limits only: this is a year. */
+const NO_LIMIT_S = 31_536_000;
+const INFEASIBLE = [8, 9];
+
+/**
+ * The HiGHS solver (Huangfu & Hall, Math. Prog. Comp. 10, 2018; WebAssembly build) behind the planner's
+ * solver type. Solving blocks the thread: load it in a worker, or in tests.
+ */
+export async function loadSolver(): Promise<Solver> {
+  const highs = await loadHighs();
+  return { open: (program, isRelaxed = false) => openSession(highs, program, isRelaxed) };
+}
+
+/** Solves a model file in MPS format, as published benchmarks come. Minimises unless it says otherwise. */
+export async function solveMps(
+  file: Uint8Array,
+  limits: SolveLimits = {},
+): Promise<Pick<Solution, "status" | "objective" | "bound">> {
+  const highs = await loadHighs();
+  return highs.withModel({ format: "mps", data: file }, (model) => run(model, limits, false));
+}
+
+function openSession(highs: Highs, program: LinearProgram, isRelaxed: boolean): SolverSession {
+  const isMip = !isRelaxed && program.isInteger.includes(1);
+  const model = highs.createModel({
+    numCols: program.columnCount,
+    numRows: program.rowCount,
+    sense: highs.constants.objectiveSense.maximize,
+    colCost: program.costs,
+    colLower: program.columnLower,
+    colUpper: program.columnUpper,
+    rowLower: program.rowLower,
+    rowUpper: program.rowUpper,
+    matrix: {
+      format: "csr",
+      numRows: program.rowCount,
+      numCols: program.columnCount,
+      starts: program.rowStarts,
+      indices: program.rowColumns,
+      values: program.rowValues,
+    },
+    ...(isMip ? { integrality: Int32Array.from(program.isInteger) } : {}),
+  });
+  return {
+    setBounds: (columns, lower, upper) => {
+      columns.forEach((column, place) => {
+        model.changeColBounds(column, lower[place] ?? 0, upper[place] ?? 0);
+      });
+    },
+    setCosts: (costs) => {
+      const all = { kind: "range", from: 0, to: program.columnCount - 1 } as const;
+      model.changeColsCost(all, costs);
+    },
+    solve: (limits = {}) => run(model, limits, !isMip),
+    close: () => model.dispose(),
+  };
+}
+
+function run(model: Model, limits: SolveLimits, isRelaxed: boolean): Solution {
+  // The time limit counts all solves of a model together.
+  model.zeroAllClocks();
+  model.options.set({
+    output_flag: false,
+    mip_rel_gap: limits.relativeGap ?? 1e-6,
+    mip_max_nodes: limits.nodesMax ?? 2_147_483_647,
+    time_limit: limits.secondsMax ?? NO_LIMIT_S,
+  });
+  if (limits.start) {
+    model.setSolution({ indices: limits.start.columns, values: limits.start.values });
+  }
+  model.run(limits.watch ? callbacks(limits.watch) : {});
+  const code = model.getModelStatus();
+  const hasValues = model.info.get("primal_solution_status") === 2;
+  const objective = model.getObjectiveValue();
+  const solution = model.getSolution();
+  return {
+    status: statusOf(code, hasValues),
+    objective,
+    bound: isRelaxed ? objective : Number(model.info.get("mip_dual_bound")),
+    values: solution.colValue,
+    rowDuals: isRelaxed ? solution.rowDual : new Float64Array(0),
+    columnDuals: isRelaxed ? solution.colDual : new Float64Array(0),
+  };
+}
+
+/** Callback types of the solver's C interface: a better solution, a line of its log. */
+const IMPROVING_SOLUTION = 4;
+const MIP_LOGGING = 5;
+
+function callbacks(watch: NonNullable<SolveLimits["watch"]>): Parameters<Model["run"]>[0] {
+  let lowest = Infinity;
+  const onBound = (bound: number | undefined): void => {
+    if (bound === undefined || !(bound < lowest - 1e-6)) return;
+    lowest = bound;
+    watch({ kind: "bound", bound });
+  };
+  return {
+    [IMPROVING_SOLUTION]: ({ data }) => {
+      const { mip_solution: values, objective_function_value: objective } = data;
+      if (values && objective !== undefined) watch({ kind: "solution", objective, values });
+      onBound(data.mip_dual_bound);
+      return undefined;
+    },
+    [MIP_LOGGING]: ({ data }) => {
+      onBound(data.mip_dual_bound);
+      return undefined;
+    },
+  };
+}
+
+function statusOf(code: number, hasValues: boolean): Solution["status"] {
+  if (code === OPTIMAL) return "optimal";
+  if (INFEASIBLE.includes(code)) return "infeasible";
+  return hasValues ? "feasible" : "unknown";
+}
