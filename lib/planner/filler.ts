@@ -22,7 +22,7 @@ export function fillPlan(indexed: IndexedProblem, taste: FillerTaste = "fitting"
 }
 
 /** Fills the empty required cells of a state in order, as `fillPlan` does. */
-export function fillEmptyCells(state: PlanState, taste: FillerTaste): void {
+function fillEmptyCells(state: PlanState, taste: FillerTaste): void {
   const { indexed } = state;
   const choices = choicesByDay(indexed);
   const parts = indexed.itemsOfPart.length;

@@ -1,6 +1,6 @@
 import { improveWeek, type ImproveLimits } from "./improve.ts";
 import type { IndexedProblem } from "./indexed.ts";
-import type { PlanModel } from "./model.ts";
+import type { PlanModel } from "./model-draft.ts";
 import { startValues } from "./model-plan.ts";
 import { FIRST_STEPS, proposeState } from "./propose.ts";
 import { chooseThemes, type RankedTheme } from "./rank-themes.ts";
@@ -16,7 +16,7 @@ import {
 } from "./week-counts.ts";
 
 /** A step on the way: a better plan, or the themes and a first bound. */
-export type MonthStep =
+type MonthStep =
   | { readonly kind: "plan"; readonly state: PlanState }
   | {
       readonly kind: "themes";

@@ -1,4 +1,5 @@
-import { buildModel, dayBlocks, type PlanModel } from "./model.ts";
+import type { PlanModel } from "./model-draft.ts";
+import { buildModel, dayBlocks } from "./model.ts";
 import { startValues, stateOfSolution } from "./model-plan.ts";
 import { withSession, type SolveLimits, type Solver } from "./solver.ts";
 import type { PlanState } from "./state.ts";

@@ -3,7 +3,7 @@ import type { PlanProblem } from "./problem.ts";
 import { POINTS } from "./weights.ts";
 
 /** All shops a household tours in a week are few; combinations are listed, so this many at most. */
-export const SHOPS_MAX = 10;
+const SHOPS_MAX = 10;
 
 /** Sets of shops as bits, and every tour with its points. Throws above `SHOPS_MAX` shops. */
 export function indexShops(

@@ -1,4 +1,4 @@
-import type { ModelDraft } from "./model.ts";
+import type { ModelDraft } from "./model-draft.ts";
 import { blocksOf, columnsOf } from "./model-rules.ts";
 import { POINTS } from "./weights.ts";
 

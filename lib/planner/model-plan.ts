@@ -1,5 +1,5 @@
 import type { IndexedProblem } from "./indexed.ts";
-import type { PlanModel } from "./model.ts";
+import type { PlanModel } from "./model-draft.ts";
 import { PlanState } from "./state.ts";
 import { bestTour } from "./index-shops.ts";
 import type { SolveLimits } from "./solver.ts";

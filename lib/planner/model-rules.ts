@@ -1,6 +1,6 @@
-import type { ModelDraft } from "./model.ts";
+import type { ModelDraft } from "./model-draft.ts";
 import { packable, restSpans } from "./packing.ts";
-import type { Block } from "./model.ts";
+import type { Block } from "./model-draft.ts";
 import type { IndexedQuota } from "./indexed.ts";
 
 /** Writes the hard rules of a model. Each row carries the name of its rule. */

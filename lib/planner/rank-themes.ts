@@ -1,5 +1,6 @@
 import type { IndexedProblem } from "./indexed.ts";
-import { buildModel, weekBlocks, type PlanModel } from "./model.ts";
+import type { PlanModel } from "./model-draft.ts";
+import { buildModel, weekBlocks } from "./model.ts";
 import type { Solver, SolverSession } from "./solver.ts";
 import { priceTies, splitByWeek, type SplitProgram } from "./split-weeks.ts";
 import { keepsGaps, pickThemes, themePotentials } from "./theme-potential.ts";

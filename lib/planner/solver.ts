@@ -51,12 +51,12 @@ export type Solution = {
 export function withSession<Value>(
   solver: Solver,
   program: LinearProgram,
-  use: (session: SolverSession) => Value,
+  work: (session: SolverSession) => Value,
   isRelaxed = false,
 ): Value {
   const session = solver.open(program, isRelaxed);
   try {
-    return use(session);
+    return work(session);
   } finally {
     session.close();
   }

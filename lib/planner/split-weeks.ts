@@ -10,7 +10,7 @@ export type SplitProgram = {
   readonly looseColumns: readonly number[];
 };
 
-export type WeekProgram = {
+type WeekProgram = {
   readonly program: LinearProgram;
   /** For each of its columns, the column of the whole program. */
   readonly columns: Int32Array;

@@ -1,5 +1,6 @@
 import type { IndexedProblem } from "./indexed.ts";
-import { buildModel, weekBlocks, type PlanModel } from "./model.ts";
+import type { PlanModel } from "./model-draft.ts";
+import { buildModel, weekBlocks } from "./model.ts";
 import { searchPlan } from "./search.ts";
 import type { PlanState } from "./state.ts";
 

@@ -2,14 +2,12 @@ import { randomFrom, type Random } from "#lib/base/index.ts";
 import { addDays, day, daysBetween, weeksLater, type Day } from "#lib/calendar/index.ts";
 import {
   DEFAULT_WEIGHTS,
-  type Forbidden,
   type PlanItem,
   type PlanPart,
   type PlanProblem,
   type PlanTheme,
-  type Quota,
-  type RestGroup,
 } from "#lib/planner/index.ts";
+import { makeForbidden, makeQuotas, makeRests } from "./plan-instance-rules.ts";
 
 /** How large an invented problem is. */
 export type InstanceSize = {
@@ -65,7 +63,8 @@ export const TINY: InstanceSize = {
 const START = day("2026-09-07");
 const COLOURS = ["red", "orange", "yellow", "green", "blue", "purple", "white", "brown", "cream"];
 
-type Base = {
+/** An invented item and when it was on. */
+export type MadeItem = {
   readonly item: PlanItem;
   readonly shownOn: readonly Day[];
 };
@@ -149,9 +148,9 @@ function makeThemes(size: InstanceSize, random: Random): PlanTheme[] {
   });
 }
 
-function makeItems(size: InstanceSize, random: Random, themes: readonly PlanTheme[]): Base[] {
+function makeItems(size: InstanceSize, random: Random, themes: readonly PlanTheme[]): MadeItem[] {
   const appetite = Array.from({ length: size.children }, () => 0.5 + 0.35 * random.next());
-  const made: Base[] = [];
+  const made: MadeItem[] = [];
   for (let number = 0; made.length < size.items; number += 1) {
     const { part } = size.parts[number % size.parts.length] ?? { part: "main" as const };
     const shownOn = pastDays(size, random);
@@ -220,106 +219,4 @@ function pastDays(size: InstanceSize, random: Random): Day[] {
   return Array.from({ length: times }, () =>
     addDays(START, -3 - random.below(7 * size.historyWeeks)),
   ).sort();
-}
-
-function makeRests(made: readonly Base[]): RestGroup[] {
-  const groups = (
-    level: RestGroup["level"],
-    restDays: number,
-    idsOf: (item: PlanItem) => readonly string[],
-  ): RestGroup[] => {
-    const members = new Map<string, Base[]>();
-    for (const entry of made) {
-      for (const id of idsOf(entry.item)) members.set(id, [...(members.get(id) ?? []), entry]);
-    }
-    return [...members].map(([id, entries]) => ({
-      id: `${level}:${id}`,
-      level,
-      name: id,
-      restDays,
-      itemIds: entries.map(({ item }) => item.id),
-      shownOn:
-        level === "trick" ? [] : [...new Set(entries.flatMap(({ shownOn }) => shownOn.slice(-1)))],
-    }));
-  };
-  return [
-    ...groups("food", 14, (item) => [item.foodId]),
-    ...groups("family", 2, (item) => [item.familyId]),
-    ...groups("trick", 5, (item) => item.trickIds),
-  ];
-}
-
-function makeQuotas(size: InstanceSize, random: Random, items: readonly PlanItem[]): Quota[] {
-  const ids = (share: number): string[] =>
-    items.filter(() => random.next() < share).map(({ id }) => id);
-  const comfort = Array.from({ length: size.children }, (_, child): Quota => ({
-    id: `comfort-${child}`,
-    name: `Child ${child} gets something they like`,
-    scope: "lunch",
-    itemIds: items.filter((item) => (item.acceptance[child]?.mean ?? 0) >= 0.6).map(({ id }) => id),
-    min: 1,
-    max: null,
-    on: null,
-  }));
-  return [
-    ...comfort,
-    { id: "oven", name: "one oven", scope: "lunch", itemIds: ids(0.12), min: 0, max: 1, on: null },
-    {
-      id: "beans",
-      name: "beans twice a week",
-      scope: "week",
-      itemIds: ids(0.1),
-      min: size.items < 50 ? 0 : 2,
-      max: null,
-      on: null,
-    },
-    {
-      id: "sweets",
-      name: "sweets once a week",
-      scope: "week",
-      itemIds: ids(0.06),
-      min: 0,
-      max: 1,
-      on: null,
-    },
-  ];
-}
-
-function makeForbidden(
-  size: InstanceSize,
-  days: readonly Day[],
-  sample: (count: number) => string[],
-): Forbidden[] {
-  const some = (share: number): string[] => sample(Math.floor(size.items * share));
-  return [
-    {
-      id: "sesame",
-      kind: "allergen",
-      name: "Child 1 avoids sesame",
-      itemIds: some(0.06),
-      on: null,
-    },
-    {
-      id: "nuts",
-      kind: "school",
-      name: "the school's nut-free table",
-      itemIds: some(0.05),
-      on: null,
-    },
-    {
-      id: "grapes",
-      kind: "choking",
-      name: "round and firm under five",
-      itemIds: some(0.03),
-      on: null,
-    },
-    { id: "season", kind: "season", name: "out of season", itemIds: some(0.14), on: null },
-    {
-      id: "cold",
-      kind: "temperature",
-      name: "no way to keep it hot",
-      itemIds: some(0.08),
-      on: days.filter((_, place) => place % 5 === 4),
-    },
-  ];
 }

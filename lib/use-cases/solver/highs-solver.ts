@@ -22,15 +22,6 @@ export async function loadSolver(): Promise<Solver> {
   return { open: (program, isRelaxed = false) => openSession(highs, program, isRelaxed) };
 }
 
-/** Solves a model file in MPS format, as published benchmarks come. Minimises unless it says otherwise. */
-export async function solveMps(
-  file: Uint8Array,
-  limits: SolveLimits = {},
-): Promise<Pick<Solution, "status" | "objective" | "bound">> {
-  const highs = await loadHighs();
-  return highs.withModel({ format: "mps", data: file }, (model) => run(model, limits, false));
-}
-
 function openSession(highs: Highs, program: LinearProgram, isRelaxed: boolean): SolverSession {
   const isMip = !isRelaxed && program.isInteger.includes(1);
   const model = highs.createModel({
@@ -62,12 +53,13 @@ function openSession(highs: Highs, program: LinearProgram, isRelaxed: boolean): 
       const all = { kind: "range", from: 0, to: program.columnCount - 1 } as const;
       model.changeColsCost(all, costs);
     },
-    solve: (limits = {}) => run(model, limits, !isMip),
+    solve: (limits = {}) => runModel(model, limits),
     close: () => model.dispose(),
   };
 }
 
-function run(model: Model, limits: SolveLimits, isRelaxed: boolean): Solution {
+/** Solves a loaded model within limits. Without whole-number columns its optimum is its bound, with duals. */
+export function runModel(model: Model, limits: SolveLimits): Solution {
   // The time limit counts all solves of a model together.
   model.zeroAllClocks();
   model.options.set({
@@ -84,6 +76,8 @@ function run(model: Model, limits: SolveLimits, isRelaxed: boolean): Solution {
   const hasValues = model.info.get("primal_solution_status") === 2;
   const objective = model.getObjectiveValue();
   const solution = model.getSolution();
+  // Nodes are counted only where whole numbers are asked for.
+  const isRelaxed = Number(model.info.get("mip_node_count")) < 0;
   return {
     status: statusOf(code, hasValues),
     objective,

@@ -1,0 +1,130 @@
+import { MessageChannel } from "node:worker_threads";
+import type { Plan, PlanProblem, ThemeOffer } from "#lib/planner/index.ts";
+import type { WorkerReply } from "./worker-messages.ts";
+import { takeWorker, warmUp, type ReadyWorker } from "./worker-pool.ts";
+
+/** The best plan so far, and how good it is proven to be. */
+export type PlanProgress = {
+  readonly plan: Plan;
+  readonly points: number;
+  /** Rules it still breaks; above 0 nothing better was met yet. */
+  readonly broken: number;
+  /** No plan with the chosen themes is worth more; null until the themes are chosen. */
+  readonly bound: number | null;
+  /** (bound − points) / bound; null while there is no bound, or the plan has other themes. */
+  readonly gap: number | null;
+  readonly themes: readonly ThemeOffer[];
+  readonly isDone: boolean;
+};
+
+export type RunOptions = {
+  readonly seed: string;
+  readonly secondsMax: number;
+  /** Stop at this proven gap. */
+  readonly gap?: number;
+  /** Ends the run and its workers at once. */
+  readonly signal?: AbortSignal;
+};
+
+/**
+ * Plans in two worker threads, one for plans and one for the bound, and yields whenever either has news.
+ * The last progress has `isDone`. Throws when a worker fails; ends quietly when aborted.
+ */
+export async function* runPlanner(
+  problem: PlanProblem,
+  options: RunOptions,
+): AsyncGenerator<PlanProgress, void> {
+  const workers = await Promise.all([takeWorker(), takeWorker()]);
+  const news = startRun(workers, problem, options);
+  try {
+    for (let progress = await news.next(); progress; progress = await news.next()) {
+      yield progress;
+      if (progress.isDone) return;
+    }
+  } finally {
+    await Promise.all(workers.map((worker) => worker.end()));
+    warmUp();
+  }
+}
+
+type Run = {
+  latest: PlanProgress | null;
+  themeIds: string | null;
+  isStale: boolean;
+  error: Error | null;
+};
+
+function startRun(
+  [planner, bounder]: readonly [ReadyWorker, ReadyWorker] | readonly ReadyWorker[],
+  problem: PlanProblem,
+  options: RunOptions,
+): { next: () => Promise<PlanProgress | null> } {
+  if (!planner || !bounder) throw new Error("a run takes two workers");
+  const run: Run = { latest: null, themeIds: null, isStale: false, error: null };
+  let wake: () => void = () => undefined;
+  let isOver = false;
+  const over = (): void => {
+    isOver = true;
+    wake();
+  };
+  const listen = (reply: WorkerReply): void => {
+    if (reply.kind === "failed") run.error = new Error(`the planner stopped: ${reply.message}`);
+    if (takeReply(run, reply)) run.isStale = true;
+    if (reply.kind === "failed" || isGapReached(run, options)) isOver = true;
+    wake();
+  };
+  planner.onReply((reply) => {
+    listen(reply);
+    if (reply.kind === "done") over();
+  });
+  bounder.onReply(listen);
+  const { port1, port2 } = new MessageChannel();
+  planner.send({ kind: "plan", problem, seed: options.seed, peer: port1 }, [port1]);
+  const { secondsMax } = options;
+  bounder.send({ kind: "bound", problem, secondsMax, peer: port2 }, [port2]);
+  const timer = setTimeout(over, secondsMax * 1000);
+  options.signal?.addEventListener("abort", over, { once: true });
+  return {
+    next: async () => {
+      while (!run.isStale && !isOver) await new Promise<void>((resolve) => (wake = resolve));
+      if (run.error) throw run.error;
+      run.isStale = false;
+      if (isOver) clearTimeout(timer);
+      if (options.signal?.aborted || !run.latest) return null;
+      return { ...run.latest, isDone: isOver };
+    },
+  };
+}
+
+function isGapReached({ latest }: Run, { gap }: RunOptions): boolean {
+  return gap !== undefined && latest?.gap !== null && latest !== null && latest.gap <= gap;
+}
+
+/** Takes news into the latest progress; true when there is something to show. */
+function takeReply(run: Run, reply: WorkerReply): boolean {
+  const { latest } = run;
+  if (reply.kind === "step" && reply.step.kind === "plan") {
+    const { plan, points, broken } = reply.step;
+    const base = latest ?? { bound: null, themes: [], isDone: false };
+    run.latest = withGap({ ...base, plan, points, broken, gap: null }, run.themeIds);
+    return true;
+  }
+  if (!latest) return false;
+  if (reply.kind === "step" && reply.step.kind === "themes") {
+    run.themeIds = reply.step.themeIds.join();
+    const { bound, ranked } = reply.step;
+    run.latest = withGap({ ...latest, bound, themes: ranked }, run.themeIds);
+    return true;
+  }
+  if (reply.kind !== "bound" || reply.bound >= (latest.bound ?? Infinity)) return false;
+  run.latest = withGap({ ...latest, bound: reply.bound }, run.themeIds);
+  return true;
+}
+
+/** The gap counts only between a plan without broken rules and the bound for its own themes. */
+function withGap(progress: PlanProgress, themeIds: string | null): PlanProgress {
+  const { plan, points, broken, bound } = progress;
+  const isComparable =
+    bound !== null && broken === 0 && plan.weeks.map(({ themeId }) => themeId).join() === themeIds;
+  return { ...progress, gap: isComparable ? Math.max(0, bound - points) / Math.abs(bound) : null };
+}

@@ -1,0 +1,28 @@
+import type { MessagePort } from "node:worker_threads";
+import type { PlanProblem, PlanStep } from "#lib/planner/index.ts";
+import type { Mip, MipAnswer } from "#lib/shopping/index.ts";
+
+/** What a worker is told, once in its life. `peer` leads to the other worker of the pair. */
+export type WorkerJob =
+  | {
+      readonly kind: "plan";
+      readonly problem: PlanProblem;
+      readonly seed: string;
+      readonly peer: MessagePort;
+    }
+  | {
+      readonly kind: "bound";
+      readonly problem: PlanProblem;
+      readonly secondsMax: number;
+      readonly peer: MessagePort;
+    }
+  | { readonly kind: "mip"; readonly mip: Mip; readonly secondsMax: number };
+
+/** What a worker tells. */
+export type WorkerReply =
+  | { readonly kind: "ready" }
+  | { readonly kind: "step"; readonly step: PlanStep }
+  | { readonly kind: "bound"; readonly bound: number }
+  | { readonly kind: "mip"; readonly answer: MipAnswer }
+  | { readonly kind: "done" }
+  | { readonly kind: "failed"; readonly message: string };
