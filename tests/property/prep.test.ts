@@ -63,6 +63,23 @@ test("agrees with exhaustive search, with greatest lags too, and both outcomes o
   expect(seen.refuted).toBeGreaterThan(20);
 });
 
+test("ten activities with greatest lags are always decided", () => {
+  const seen = { solved: 0, refuted: 0 };
+  fc.assert(
+    fc.property(problems(10, true), (problem) => {
+      const found = schedule(problem);
+      if ("conflict" in found) seen.refuted += 1;
+      else {
+        seen.solved += 1;
+        expect(found).toMatchObject({ optimal: true });
+      }
+    }),
+    { numRuns: 200, seed: 10 },
+  );
+  expect(seen.solved).toBeGreaterThan(20);
+  expect(seen.refuted).toBeGreaterThan(20);
+});
+
 test("no resource overlaps, no lag breaks, nothing starts before 0", () => {
   fc.assert(
     fc.property(problems(12, true), fc.nat(60), (problem, budget) => {

@@ -1,5 +1,8 @@
 import type { Network } from "../network.ts";
-import { at } from "../solver/int-list.ts";
+import { numberAt } from "../solver/int-list.ts";
+
+// Bound once: through a module loader every use of an imported name may cost a call.
+const at = numberAt;
 
 /**
  * Serial schedule generation (Kelley 1963; Kolisch 1996, EJOR 90:320–333): tasks one by one, each as

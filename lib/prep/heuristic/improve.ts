@@ -1,6 +1,6 @@
 import { randomFrom, type Random } from "#lib/base/index.ts";
 import type { Network } from "../network.ts";
-import { at } from "../solver/int-list.ts";
+import { numberAt } from "../solver/int-list.ts";
 import { Generator } from "./generate.ts";
 
 const POPULATION = 24;
@@ -77,7 +77,7 @@ class Breeder {
 
 /** Priorities between 0 and 1, the earliest start highest. */
 function keysOf(starts: Int32Array): Float64Array {
-  const order = [...starts.keys()].sort((a, b) => at(starts, a) - at(starts, b));
+  const order = [...starts.keys()].sort((a, b) => numberAt(starts, a) - numberAt(starts, b));
   const keys = new Float64Array(starts.length);
   order.forEach((task, rank) => (keys[task] = 1 - rank / starts.length));
   return keys;

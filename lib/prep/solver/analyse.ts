@@ -1,5 +1,8 @@
 import type { Engine } from "./engine.ts";
-import { at, IntList } from "./int-list.ts";
+import { IntList, numberAt } from "./int-list.ts";
+
+// Bound once: through a module loader every use of an imported name may cost a call.
+const at = numberAt;
 
 const NOT_NEEDED = -2147483648;
 

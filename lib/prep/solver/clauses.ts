@@ -30,6 +30,11 @@ export class Clauses {
     return clause;
   }
 
+  /** Offset of a clause's first atom. */
+  firstAtom(clause: number): number {
+    return clause + HEADER;
+  }
+
   /** Watches a clause's atom by position: it fails when the opposite side reaches 1 − value. */
   watch(clause: number, position: number): void {
     const offset = clause + HEADER + 2 * position;

@@ -1,5 +1,8 @@
 import type { Engine } from "./engine.ts";
-import { at } from "./int-list.ts";
+import { numberAt } from "./int-list.ts";
+
+// Bound once: through a module loader every use of an imported name may cost a call.
+const at = numberAt;
 
 /**
  * One renewable resource by time-table reasoning with pointwise explanations (Schutt et al. 2011,

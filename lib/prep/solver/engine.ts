@@ -1,8 +1,11 @@
 import type { Arcs } from "./arcs.ts";
 import { Clauses, HEADER } from "./clauses.ts";
 import type { Cumulative } from "./cumulative.ts";
-import { at, IntList } from "./int-list.ts";
+import { IntList, numberAt } from "./int-list.ts";
 import { DECISION, Trail } from "./trail.ts";
+
+// Bound once: through a module loader every use of an imported name may cost a call.
+const at = numberAt;
 
 // A reason is 4 × reference + kind.
 const BY_ARC = 0;
@@ -220,7 +223,7 @@ export class Engine {
   private rewatch(clause: number, failedSide: number, failsAt: number): number {
     const { arena } = this.clauses;
     const { trail } = this;
-    const first = clause + HEADER;
+    const first = this.clauses.firstAtom(clause);
     const words = arena.items;
     // The failed atom stands second from here on.
     if (at(words, first) === (failedSide ^ 1) && at(words, first + 1) === 1 - failsAt)

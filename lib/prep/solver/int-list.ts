@@ -1,5 +1,5 @@
 /** The number at an index that is known to be inside; the one place where that knowledge is stated. */
-export function at(list: Int32Array, index: number): number {
+export function numberAt(list: Int32Array, index: number): number {
   return list[index] as number;
 }
 
@@ -23,9 +23,5 @@ export class IntList {
 
   get(index: number): number {
     return this.items[index] as number;
-  }
-
-  last(): number {
-    return this.items[this.size - 1] as number;
   }
 }

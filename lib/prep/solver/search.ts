@@ -1,5 +1,5 @@
 import { Analysis, type Lesson } from "./analyse.ts";
-import { at } from "./int-list.ts";
+import { numberAt } from "./int-list.ts";
 import type { Model } from "./model.ts";
 import { ROOT } from "./trail.ts";
 
@@ -38,7 +38,7 @@ export class Search {
 
   /** The proven bound on the end. */
   get bound(): number {
-    return at(this.model.engine.trail.rootBound, 2 * this.model.end);
+    return numberAt(this.model.engine.trail.rootBound, 2 * this.model.end);
   }
 
   /** Runs until proven or until so many steps are used in all. */
@@ -112,8 +112,10 @@ export class Search {
   /** Keeps the schedule found: every start at its least value. */
   private keep(): void {
     const { engine, tasks, end } = this.model;
-    this.best = Int32Array.from({ length: tasks }, (_, task) => at(engine.trail.bound, 2 * task));
-    this.bestEnd = at(engine.trail.bound, 2 * end);
+    this.best = Int32Array.from({ length: tasks }, (_, task) =>
+      numberAt(engine.trail.bound, 2 * task),
+    );
+    this.bestEnd = numberAt(engine.trail.bound, 2 * end);
   }
 
   /** From the root on, only earlier ends count; false when the bound leaves none. */
@@ -135,8 +137,9 @@ export class Search {
     const variable = this.choose();
     if (variable < 0) return false;
     this.steps += 1;
-    const side = this.preferredSide(variable);
-    engine.decide(side, -at(trail.bound, side ^ 1));
+    // The least value, or for an order the second task first.
+    const side = 2 * variable + 1;
+    engine.decide(side, -numberAt(trail.bound, side ^ 1));
     return true;
   }
 
@@ -149,10 +152,6 @@ export class Search {
       if (activity > highest) [chosen, highest] = [variable, activity];
     }
     return chosen;
-  }
-
-  private preferredSide(variable: number): number {
-    return 2 * variable + 1;
   }
 }
 

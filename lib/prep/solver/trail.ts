@@ -1,4 +1,7 @@
-import { at, IntList } from "./int-list.ts";
+import { IntList, numberAt } from "./int-list.ts";
+
+// Bound once: through a module loader every use of an imported name may cost a call.
+const at = numberAt;
 
 /** Reason of a bound that was chosen, not derived. */
 export const DECISION = -1;
