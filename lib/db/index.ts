@@ -8,6 +8,7 @@ export {
   SlateSnapshot,
   takeSnapshot,
 } from "./slate-snapshot.ts";
+export {
   readChildren,
   readDaysOff,
   readSchoolRules,

@@ -1,7 +1,7 @@
 import type { Conflict, SchedulingProblem } from "./problem.ts";
 
 /** "start(to) ≥ start(from) + lag". */
-export type NetworkArc = { readonly from: number; readonly to: number; readonly lag: number };
+type NetworkArc = { readonly from: number; readonly to: number; readonly lag: number };
 
 /** A problem by index, with the longest paths between starts. */
 export type Network = {
@@ -24,7 +24,7 @@ export type Network = {
   readonly hasRings: boolean;
 };
 
-export const NO_PATH = -1_000_000_000;
+const NO_PATH = -1_000_000_000;
 
 /** Least time from the start of one task to the start of another, by lags alone. */
 export function lagBetween(network: Network, from: number, to: number): number {

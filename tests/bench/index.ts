@@ -1,5 +1,6 @@
 import { benchMatching } from "./matching.ts";
 import { benchPages } from "./pages.ts";
+import { benchPrep } from "./prep.ts";
 import { benchReactions } from "./reactions.ts";
 import { benchRepeats } from "./repeats.ts";
 import { benchShopping } from "./shopping.ts";
@@ -9,6 +10,7 @@ const BENCHES = {
   repeats: benchRepeats,
   reactions: benchReactions,
   shopping: benchShopping,
+  prep: benchPrep,
   pages: benchPages,
 } as const;
 

@@ -27,7 +27,7 @@ export function psplibInstances(): PsplibInstance[] {
 }
 
 /** Reads the single-mode PSPLIB text format: jobs with their successors, durations, requests and capacities. */
-export function readPsplib(text: string): SchedulingProblem {
+function readPsplib(text: string): SchedulingProblem {
   const lines = text.split("\n").map((line) => line.trim());
   const rowsAfter = (heading: string, skip: number): number[][] => {
     const first = lines.findIndex((line) => line.startsWith(heading)) + skip;

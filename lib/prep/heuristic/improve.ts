@@ -5,7 +5,7 @@ import { Generator } from "./generate.ts";
 
 const POPULATION = 24;
 /** Schedules generated in all; each costs a step. */
-export const SCHEDULES_MAX = 1200;
+const SCHEDULES_MAX = 1200;
 /** The share of a child's priorities that come from its better parent. */
 const FROM_BETTER = 0.7;
 

@@ -1,8 +1,17 @@
-import type { Engine } from "./engine.ts";
 import { numberAt } from "./int-list.ts";
+import type { Trail } from "./trail.ts";
 
 // Bound once: through a module loader every use of an imported name may cost a call.
 const at = numberAt;
+
+/** What a propagator asks of the engine: bounds to read, and derived bounds with their reasons to write. */
+export type Derivations = {
+  readonly trail: Trail;
+  readonly openNote: () => number;
+  readonly note: (side: number, value: number) => void;
+  readonly pushNoted: (side: number, value: number, note: number) => boolean;
+  readonly failNoted: (note: number) => false;
+};
 
 /**
  * One renewable resource by time-table reasoning with pointwise explanations (Schutt et al. 2011,
@@ -45,7 +54,7 @@ export class Cumulative {
   }
 
   /** False on conflict. */
-  propagate(engine: Engine): boolean {
+  propagate(engine: Derivations): boolean {
     this.buildProfile(engine.trail.bound);
     for (let piece = 0; piece < this.pieces; piece += 1)
       if (at(this.height, piece) > this.capacity) return this.fail(engine, at(this.time, piece));
@@ -99,7 +108,7 @@ export class Cumulative {
   }
 
   /** Moves a task's earliest start past pieces that leave it no room. */
-  private delay(engine: Engine, index: number): boolean {
+  private delay(engine: Derivations, index: number): boolean {
     const side = 2 * at(this.tasks, index);
     const duration = at(this.durations, index);
     for (let piece = 0; piece < this.pieces - 1; piece += 1) {
@@ -120,7 +129,7 @@ export class Cumulative {
   }
 
   /** Moves a task's latest start before pieces that leave it no room. */
-  private advance(engine: Engine, index: number): boolean {
+  private advance(engine: Derivations, index: number): boolean {
     const side = 2 * at(this.tasks, index) + 1;
     const duration = at(this.durations, index);
     for (let piece = this.pieces - 2; piece >= 0; piece -= 1) {
@@ -140,12 +149,12 @@ export class Cumulative {
     return true;
   }
 
-  private fail(engine: Engine, moment: number): false {
+  private fail(engine: Derivations, moment: number): false {
     return engine.failNoted(this.noteMoment(engine, moment, -1));
   }
 
   /** Notes why the tasks running at a moment leave no room for `except` (−1: overfill by themselves). */
-  private noteMoment(engine: Engine, moment: number, except: number): number {
+  private noteMoment(engine: Derivations, moment: number, except: number): number {
     const note = engine.openNote();
     let spare = (except < 0 ? 0 : at(this.demands, except)) - this.capacity;
     for (let index = 0; index < this.tasks.length; index += 1)
