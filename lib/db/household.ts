@@ -132,7 +132,7 @@ export async function readShops(db: Db): Promise<ShopRecord[]> {
 }
 
 /** Days without school, both ends included. */
-export type DayOffRecord = { readonly from: Day; readonly to: Day; readonly label: string };
+type DayOffRecord = { readonly from: Day; readonly to: Day; readonly label: string };
 
 /** Every span of days off, earliest first. */
 export async function readDaysOff(db: Db): Promise<DayOffRecord[]> {
