@@ -3,17 +3,18 @@
 import { useId, useState, type FormEvent } from "react";
 import { matchFood } from "#lib/catalog/index.ts";
 import { Field } from "#app/_forms/field.client.tsx";
+import { useLarder } from "#app/_forms/use-larder.client.ts";
 import { swapItemAction } from "./actions.ts";
 import styles from "./callsheet.module.css";
 
 /** Scraps an item, with what steps in and why. */
 export function SwapForm({
   items,
-  foods,
 }: {
   readonly items: readonly { readonly id: string; readonly name: string }[];
-  readonly foods: readonly { readonly id: string; readonly name: string }[];
 }) {
+  const larder = useLarder();
+  const foods = larder.kind === "here" ? larder.larder.foods : [];
   const id = useId();
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [status, setStatus] = useState<string>();
@@ -24,15 +25,13 @@ export function SwapForm({
     const form = event.currentTarget;
     const typed = new FormData(form);
     const name = textOf(typed.get("food")).trim();
-    const food =
-      name === ""
-        ? null
-        : matchFood(
-            name,
-            foods.map((one) => ({ ...one, aliases: [] })),
-          ).best;
+    const food = name === "" ? null : matchFood(name, foods).best;
     if (name !== "" && !food) {
-      setProblems({ foodId: "No food of the Larder has that name. Pick one from the list." });
+      const why =
+        larder.kind === "here"
+          ? "No food of the Larder has that name. Pick one from the list."
+          : "The Larder is not open yet. Wait a moment, then swap again.";
+      setProblems({ foodId: why });
       return;
     }
     const state = await swapItemAction({

@@ -2,9 +2,10 @@
 
 import { useId, useRef, useState, type FormEvent } from "react";
 import { saveLunchAction } from "./actions.ts";
-import { lineOf, moved, numberTyped, type Choices, type Line } from "./compose-line.ts";
+import { lineOf, moved, numberTyped, type Household, type Line } from "./compose-line.ts";
 import { FoodFinder } from "./food-finder.client.tsx";
 import { ItemRow } from "./item-row.client.tsx";
+import { useLarder } from "#app/_forms/use-larder.client.ts";
 import styles from "./slate.module.css";
 
 /** Composes one lunch: find foods as you type, then part, amount and order; saved as a whole. */
@@ -13,15 +14,16 @@ export function ComposeForm({
   revision: opened,
   angle,
   items,
-  choices,
+  household,
 }: {
   readonly lunchId: string;
   readonly revision: number;
   readonly angle: string;
   readonly items: readonly Line[];
-  readonly choices: Choices;
+  readonly household: Household;
 }) {
   const id = useId();
+  const larder = useLarder();
   const made = useRef(0);
   const [lines, setLines] = useState(items);
   const [title, setTitle] = useState(angle);
@@ -43,6 +45,7 @@ export function ComposeForm({
       items: lines.map((line) => ({
         ...line,
         amount: numberTyped(line.amount),
+        trickIds: line.tricks.map((trick) => trick.id),
         shares: Object.entries(line.shares)
           .filter(([, share]) => share.trim() !== "")
           .map(([childId, share]) => ({ childId, amount: numberTyped(share) })),
@@ -80,7 +83,8 @@ export function ComposeForm({
         <ItemRow
           key={line.key}
           line={line}
-          choices={choices}
+          household={household}
+          larder={larder.kind === "here" ? larder.larder : undefined}
           isFirst={index === 0}
           isLast={index === lines.length - 1}
           problems={Object.entries(problems)
@@ -103,7 +107,7 @@ export function ComposeForm({
         />
       ))}
       <FoodFinder
-        foods={choices.foods}
+        larder={larder}
         onChoose={(food) => {
           made.current += 1;
           const key = `new-${made.current}`;

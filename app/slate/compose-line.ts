@@ -9,15 +9,9 @@ export type Choice = {
   readonly sliceable: boolean;
 };
 
-/** What the composer may choose from; the same for every day of the week. */
-export type Choices = {
-  readonly foods: readonly Choice[];
+/** What stands beside the foods: the same for every day of the week. */
+export type Household = {
   readonly parts: readonly string[];
-  readonly tricks: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly needsSliceable: boolean;
-  }[];
   readonly shops: readonly { readonly id: string; readonly name: string }[];
   readonly people: readonly { readonly id: string; readonly name: string }[];
 };
@@ -33,7 +27,7 @@ export type Line = {
   readonly amount: string;
   readonly unit: string;
   readonly shopId: string;
-  readonly trickIds: readonly string[];
+  readonly tricks: readonly { readonly id: string; readonly name: string }[];
   /** Amount by child, where it differs. */
   readonly shares: Readonly<Record<string, string>>;
 };
@@ -54,7 +48,7 @@ export function lineOf(food: Choice, key: string): Line {
     amount: String(food.amount),
     unit: food.unit,
     shopId: "",
-    trickIds: [],
+    tricks: [],
     shares: {},
   };
 }

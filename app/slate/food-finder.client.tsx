@@ -3,21 +3,24 @@
 import { useId, useState } from "react";
 import { suggestFoods } from "#lib/catalog/index.ts";
 import type { Choice } from "./compose-line.ts";
+import type { LarderState } from "#app/_forms/use-larder.client.ts";
 import styles from "./slate.module.css";
 
 const SUGGESTED = 6;
 
 /** Search as you type over every name a food has; Enter takes the first, the list is reached by Tab. */
 export function FoodFinder({
-  foods,
+  larder,
   onChoose,
 }: {
-  readonly foods: readonly Choice[];
+  readonly larder: LarderState;
   readonly onChoose: (food: Choice) => void;
 }) {
   const id = useId();
   const [typed, setTyped] = useState("");
-  const found = typed.trim() === "" ? [] : suggestFoods(typed, foods, SUGGESTED);
+  const isAsked = typed.trim() !== "";
+  const found =
+    isAsked && larder.kind === "here" ? suggestFoods(typed, larder.larder.foods, SUGGESTED) : [];
   const choose = (food: Choice): void => {
     onChoose(food);
     setTyped("");
@@ -57,8 +60,21 @@ export function FoodFinder({
           ))}
         </ul>
       )}
-      {typed.trim() !== "" && found.length === 0 && (
+      {isAsked && larder.kind === "here" && found.length === 0 && (
         <p className="small quiet">No food of the Larder goes by that name.</p>
+      )}
+      {isAsked && larder.kind === "waiting" && (
+        <p className="small quiet" role="status">
+          Opening the Larder …
+        </p>
+      )}
+      {larder.kind === "failed" && (
+        <p className="rule-error" role="alert">
+          The Larder did not open.{" "}
+          <button className="btn plain slim" type="button" onClick={larder.retry}>
+            Try again
+          </button>
+        </p>
       )}
     </div>
   );

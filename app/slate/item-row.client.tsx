@@ -1,13 +1,15 @@
 "use client";
 
 import { useId } from "react";
-import type { Choices, Line } from "./compose-line.ts";
+import type { Household, Line } from "./compose-line.ts";
+import type { Larder } from "#app/_forms/use-larder.client.ts";
 import styles from "./slate.module.css";
 
 /** One item of a lunch: part, amount, place in the list, and what is rarely changed behind "More". */
 export function ItemRow({
   line,
-  choices,
+  household,
+  larder,
   isFirst,
   isLast,
   problems,
@@ -17,7 +19,8 @@ export function ItemRow({
   onDrop,
 }: {
   readonly line: Line;
-  readonly choices: Choices;
+  readonly household: Household;
+  readonly larder: Larder | undefined;
   readonly isFirst: boolean;
   readonly isLast: boolean;
   readonly problems: readonly string[];
@@ -55,7 +58,7 @@ export function ItemRow({
             onChange({ part: event.target.value });
           }}
         >
-          {choices.parts.map((part) => (
+          {household.parts.map((part) => (
             <option key={part}>{part}</option>
           ))}
         </select>
@@ -115,27 +118,32 @@ export function ItemRow({
           {problems.join(" ")}
         </p>
       )}
-      <MoreOfItem line={line} choices={choices} onChange={onChange} />
+      <MoreOfItem line={line} household={household} larder={larder} onChange={onChange} />
     </div>
   );
 }
 
 function MoreOfItem({
   line,
-  choices,
+  household,
+  larder,
   onChange,
 }: {
   readonly line: Line;
-  readonly choices: Choices;
+  readonly household: Household;
+  readonly larder: Larder | undefined;
   readonly onChange: (part: Partial<Line>) => void;
 }) {
   const id = useId();
-  const food = choices.foods.find((one) => one.id === line.foodId);
-  const tricks = choices.tricks.filter((trick) => food?.sliceable || !trick.needsSliceable);
-  const chosen = choices.tricks.filter((trick) => line.trickIds.includes(trick.id));
+  const food = larder?.foods.find((one) => one.id === line.foodId);
+  const chosen = line.tricks;
+  const tricks = (larder?.tricks ?? []).filter(
+    (trick) =>
+      (food?.sliceable || !trick.needsSliceable) && !chosen.some((one) => one.id === trick.id),
+  );
   const told = [
     ...chosen.map((trick) => trick.name),
-    choices.shops.find((shop) => shop.id === line.shopId)?.name,
+    household.shops.find((shop) => shop.id === line.shopId)?.name,
     Object.values(line.shares).some((share) => share !== "") && "own amounts",
   ].filter((part) => typeof part === "string");
   return (
@@ -151,18 +159,18 @@ function MoreOfItem({
             className="field"
             id={`${id}-trick`}
             value=""
+            disabled={larder === undefined}
             onChange={(event) => {
-              onChange({ trickIds: [...line.trickIds, event.target.value] });
+              const trick = tricks.find((one) => one.id === event.target.value);
+              if (trick) onChange({ tricks: [...chosen, { id: trick.id, name: trick.name }] });
             }}
           >
             <option value="">Choose …</option>
-            {tricks
-              .filter((trick) => !line.trickIds.includes(trick.id))
-              .map((trick) => (
-                <option key={trick.id} value={trick.id}>
-                  {trick.name}
-                </option>
-              ))}
+            {tricks.map((trick) => (
+              <option key={trick.id} value={trick.id}>
+                {trick.name}
+              </option>
+            ))}
           </select>
           {chosen.length > 0 && (
             <p className="row">
@@ -173,7 +181,7 @@ function MoreOfItem({
                   type="button"
                   aria-label={`Take off ${trick.name}`}
                   onClick={() => {
-                    onChange({ trickIds: line.trickIds.filter((one) => one !== trick.id) });
+                    onChange({ tricks: chosen.filter((one) => one.id !== trick.id) });
                   }}
                 >
                   {trick.name} ×
@@ -182,7 +190,7 @@ function MoreOfItem({
             </p>
           )}
         </div>
-        {choices.shops.length > 0 && (
+        {household.shops.length > 0 && (
           <div>
             <label htmlFor={`${id}-shop`}>From</label>
             <select
@@ -194,7 +202,7 @@ function MoreOfItem({
               }}
             >
               <option value="">any shop</option>
-              {choices.shops.map((shop) => (
+              {household.shops.map((shop) => (
                 <option key={shop.id} value={shop.id}>
                   {shop.name}
                 </option>
@@ -202,7 +210,7 @@ function MoreOfItem({
             </select>
           </div>
         )}
-        {choices.people.map((person) => (
+        {household.people.map((person) => (
           <div key={person.id}>
             <label htmlFor={`${id}-${person.id}`}>
               {person.name}’s amount, {line.unit}

@@ -13,6 +13,7 @@ import {
 import type { Db } from "./client.ts";
 import type { Prisma } from "./generated/client.ts";
 import { parseColumn } from "./json.ts";
+import { keepUntilWritten } from "./kept.ts";
 
 const Slugs = z.array(z.string());
 const Months = z.array(z.number().int().min(1).max(12)).nullable();
@@ -83,14 +84,12 @@ export function foodColumns(food: Food): Omit<Prisma.FoodUncheckedCreateInput, "
   };
 }
 
+type KeptFood = { readonly food: Food; readonly isInUse: boolean };
+
 /** Every food in use (not retired, not merged away), by name. */
 export async function readFoods(db: Db): Promise<Food[]> {
-  const rows = await db.food.findMany({
-    where: { retiredAt: null, mergedIntoId: null },
-    include: { aliases: { select: { name: true } } },
-    orderBy: { name: "asc" },
-  });
-  return rows.map(foodOfRow);
+  const foods = await readAllFoods(db);
+  return [...foods.values()].filter(({ isInUse }) => isInUse).map(({ food }) => food);
 }
 
 /** The foods with these ids, retired ones too, by id. */
@@ -98,11 +97,28 @@ export async function readFoodsById(
   db: Db,
   ids: readonly string[],
 ): Promise<ReadonlyMap<string, Food>> {
-  const rows = await db.food.findMany({
-    where: { id: { in: [...new Set(ids)] } },
-    include: { aliases: { select: { name: true } } },
+  const foods = await readAllFoods(db);
+  return new Map(
+    ids.flatMap((id) => {
+      const kept = foods.get(id);
+      return kept ? [[id, kept.food] as const] : [];
+    }),
+  );
+}
+
+function readAllFoods(db: Db): Promise<ReadonlyMap<string, KeptFood>> {
+  return keepUntilWritten(db, "foods", async () => {
+    const rows = await db.food.findMany({
+      include: { aliases: { select: { name: true } } },
+      orderBy: { name: "asc" },
+    });
+    return new Map(
+      rows.map((row) => {
+        const isInUse = row.retiredAt === null && row.mergedIntoId === null;
+        return [row.id, { food: foodOfRow(row), isInUse }] as const;
+      }),
+    );
   });
-  return new Map(rows.map((row) => [row.id, foodOfRow(row)]));
 }
 
 /** Every trick in use, by name. */

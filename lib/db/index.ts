@@ -19,6 +19,7 @@ export {
   type SchoolRuleRecord,
   type ShopRecord,
 } from "./household.ts";
+export { keepUntilWritten } from "./kept.ts";
 export { parseColumn } from "./json.ts";
 export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";
 export { readSettings, Settings, writeSettings } from "./settings.ts";

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { day, type Day } from "#lib/calendar/index.ts";
 import { Part, type Food } from "#lib/catalog/index.ts";
 import type { Db } from "./client.ts";
-import { foodOfRow } from "./foods.ts";
+import { readFoodsById } from "./foods.ts";
 import type { Prisma } from "./generated/client.ts";
 import { parseColumn } from "./json.ts";
 
@@ -66,7 +66,6 @@ const include = {
       items: {
         orderBy: { position: "asc" },
         include: {
-          food: { include: { aliases: { select: { name: true } } } },
           tricks: { include: { trick: { select: { id: true, name: true } } } },
           shares: { select: { childId: true, amount: true } },
         },
@@ -84,7 +83,8 @@ export async function readEpisodes(db: Db, from: Day, to: Day): Promise<EpisodeR
     orderBy: { weekOf: "asc" },
     include,
   });
-  const foods = new Map<string, Food>();
+  const items = rows.flatMap((row) => row.lunches.flatMap((lunch) => lunch.items));
+  const foods = await readFoodsById(db, [...new Set(items.map((item) => item.foodId))]);
   return rows.map((row) => episodeOfRow(row, foods));
 }
 
@@ -93,11 +93,11 @@ export async function readEpisode(db: Db, monday: Day): Promise<EpisodeRecord | 
   return (await readEpisodes(db, monday, monday))[0];
 }
 
-function episodeOfRow(row: EpisodeRow, foods: Map<string, Food>): EpisodeRecord {
-  const foodOf = (food: EpisodeRow["lunches"][number]["items"][number]["food"]): Food => {
-    const known = foods.get(food.id) ?? foodOfRow(food);
-    foods.set(food.id, known);
-    return known;
+function episodeOfRow(row: EpisodeRow, foods: ReadonlyMap<string, Food>): EpisodeRecord {
+  const foodOf = (id: string): Food => {
+    const food = foods.get(id);
+    if (!food) throw new Error(`The food ${id} of a lunch is not on record.`);
+    return food;
   };
   return {
     id: row.id,
@@ -124,7 +124,7 @@ function episodeOfRow(row: EpisodeRow, foods: Map<string, Food>): EpisodeRecord 
       isPacked: lunch.packedAt !== null,
       items: lunch.items.map((item) => ({
         id: item.id,
-        food: foodOf(item.food),
+        food: foodOf(item.foodId),
         productId: item.productId,
         shopId: item.shopId,
         part: Part.parse(item.part),

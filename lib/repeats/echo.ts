@@ -32,17 +32,23 @@ const countsOfWeek = new WeakMap<ShownWeek, ReadonlyMap<EchoAspect, Counts>>();
  * the inverse document frequency of K. Spärck Jones 1972 with a week as the document.
  */
 export function distinctivenessOf(weeks: readonly ShownWeek[]): Distinctiveness {
-  const frequency = new Map<string, number>();
-  for (const week of weeks) {
-    for (const [aspect, counts] of aspectCounts(week)) {
-      for (const id of counts.keys()) {
-        const key = `${aspect}:${id}`;
-        frequency.set(key, (frequency.get(key) ?? 0) + 1);
+  const weights = new Map<EchoAspect, Map<string, number>>();
+  for (const aspect of ASPECTS) {
+    const seen = new Map<string, number>();
+    for (const week of weeks) {
+      for (const id of aspectCounts(week).get(aspect)?.keys() ?? []) {
+        seen.set(id, (seen.get(id) ?? 0) + 1);
       }
     }
+    weights.set(aspect, seen);
   }
   const total = Math.max(1, weeks.length);
-  return (aspect, id) => Math.log(1 + total / Math.max(1, frequency.get(`${aspect}:${id}`) ?? 1));
+  const weightOf = (count: number): number => Math.log(1 + total / count);
+  for (const seen of weights.values()) {
+    for (const [id, count] of seen) seen.set(id, weightOf(count));
+  }
+  const unseen = weightOf(1);
+  return (aspect, id) => weights.get(aspect)?.get(id) ?? unseen;
 }
 
 /**
@@ -104,9 +110,7 @@ function compare(
   let all = 0;
   let isSame = left.size === right.size;
   const parts = new Map<string, number>();
-  // Sorted, so that the sums, and with them the echo, do not depend on which week comes first.
-  for (const id of [...new Set([...left.keys(), ...right.keys()])].sort()) {
-    const [one, other] = [left.get(id) ?? 0, right.get(id) ?? 0];
+  for (const [id, one, other] of inStep(left, right)) {
     const weight = tells(id);
     if (one !== other) isSame = false;
     if (one > 0 && other > 0) parts.set(id, weight * Math.min(one, other));
@@ -116,6 +120,31 @@ function compare(
   if (all === 0) return undefined;
   for (const [id, part] of parts) parts.set(id, part / all);
   return { value: isSame ? 1 : Math.min(shared / all, 1 - Number.EPSILON), parts };
+}
+
+/**
+ * The ids of both weeks in order, each with its two counts. In order, so that the sums, and with them
+ * the echo, do not depend on which week comes first.
+ */
+function inStep(left: Counts, right: Counts): [id: string, one: number, other: number][] {
+  const [ones, others] = [[...left], [...right]];
+  const steps: [string, number, number][] = [];
+  let [at, to] = [0, 0];
+  for (;;) {
+    const [one, other] = [ones[at], others[to]];
+    if (!one && !other) return steps;
+    if (one && (!other || one[0] < other[0])) {
+      steps.push([one[0], one[1], 0]);
+      at += 1;
+    } else if (other && (!one || other[0] < one[0])) {
+      steps.push([other[0], 0, other[1]]);
+      to += 1;
+    } else if (one && other) {
+      steps.push([one[0], one[1], other[1]]);
+      at += 1;
+      to += 1;
+    }
+  }
 }
 
 function aspectCounts(week: ShownWeek): ReadonlyMap<EchoAspect, Counts> {
@@ -137,8 +166,9 @@ function themeIds(week: ShownWeek): string[] {
   return week.themeId === null ? motifs : [`theme:${week.themeId}`, ...motifs];
 }
 
+/** How often each id stands in a list, in the order of the ids. */
 function tally(ids: readonly string[]): Counts {
   const counts = new Map<string, number>();
-  for (const id of ids) counts.set(id, (counts.get(id) ?? 0) + 1);
+  for (const id of [...ids].sort()) counts.set(id, (counts.get(id) ?? 0) + 1);
   return counts;
 }

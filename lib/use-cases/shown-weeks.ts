@@ -1,25 +1,27 @@
 import type { Day } from "#lib/calendar/index.ts";
 import { groupBy } from "#lib/base/index.ts";
-import { readShown, type Db, type Settings } from "#lib/db/index.ts";
+import { keepUntilWritten, readShown, type Db, type Settings } from "#lib/db/index.ts";
 import type { RestRules, ShownWeek } from "#lib/repeats/index.ts";
 import { restKey } from "#lib/repeats/index.ts";
 
-/** The weeks from one day to another as the repeat rules see them. */
-export async function readShownWeeks(db: Db, from: Day, to: Day): Promise<ShownWeek[]> {
-  const rows = await readShown(db, from, to);
-  return [...groupBy(rows, (row) => row.weekOf)].map(([weekOf, items]) => ({
-    week: weekOf,
-    themeId: items[0]?.themeId ?? null,
-    motifs: (JSON.parse(items[0]?.motifs ?? "[]") as string[]) ?? [],
-    items: items.map((row) => ({
-      on: row.date,
-      foodId: row.foodId,
-      familyId: row.familyId,
-      productId: row.productId,
-      trickIds: row.trickIds,
-      isStaple: row.isStaple,
-    })),
-  }));
+/** The weeks from one day to another as the repeat rules see them; shared until something is written. */
+export function readShownWeeks(db: Db, from: Day, to: Day): Promise<readonly ShownWeek[]> {
+  return keepUntilWritten(db, `shown ${from} ${to}`, async () => {
+    const rows = await readShown(db, from, to);
+    return [...groupBy(rows, (row) => row.weekOf)].map(([week, items]) => ({
+      week,
+      themeId: items[0]?.themeId ?? null,
+      motifs: JSON.parse(items[0]?.motifs ?? "[]") as string[],
+      items: items.map((row) => ({
+        on: row.date,
+        foodId: row.foodId,
+        familyId: row.familyId,
+        productId: row.productId,
+        trickIds: row.trickIds,
+        isStaple: row.isStaple,
+      })),
+    }));
+  });
 }
 
 /** The series' rest windows: the settings by level, and each food's or family's own. */

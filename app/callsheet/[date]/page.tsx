@@ -1,7 +1,6 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Day, longDay, longWeekday, shortDay } from "#lib/calendar/index.ts";
-import { listFoods } from "#lib/use-cases/list-choices.ts";
 import { loadDay, type DayView } from "#lib/use-cases/load-day.ts";
 import { inTheTray } from "#lib/use-cases/lunch-view.ts";
 import { requestContext } from "#app/_server/context.ts";
@@ -20,7 +19,6 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
   const context = await requestContext();
   const view = await loadDay(context, date.data);
   if (!view) return <NoLunch room="Call sheet" date={date.data} />;
-  const foods = await listFoods(context);
   return (
     <>
       <PageHead kicker="Call sheet" title={`${longWeekday(view.date)}’s shoot`}>
@@ -71,10 +69,7 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
           </section>
           <section className={styles.box}>
             <h2>Swap</h2>
-            <SwapForm
-              items={view.items.filter((item) => item.fate !== "scrapped")}
-              foods={foods.map(({ id, name }) => ({ id, name }))}
-            />
+            <SwapForm items={view.items.filter((item) => item.fate !== "scrapped")} />
           </section>
         </div>
       </article>

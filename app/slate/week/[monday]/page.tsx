@@ -2,7 +2,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { addDays, Day, daySpan, longDay, mondayOf } from "#lib/calendar/index.ts";
 import { PARTS } from "#lib/catalog/index.ts";
-import { listChoices } from "#lib/use-cases/list-choices.ts";
+import { listHousehold } from "#lib/use-cases/list-choices.ts";
 import { inTheTray, type ItemView } from "#lib/use-cases/lunch-view.ts";
 import { loadSlateWeek } from "#lib/use-cases/load-slate.ts";
 import { loadUndo } from "#lib/use-cases/undo-slate.ts";
@@ -11,7 +11,7 @@ import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
 import { ComposeForm } from "../../compose-form.client.tsx";
-import type { Choices, Line } from "../../compose-line.ts";
+import type { Household, Line } from "../../compose-line.ts";
 import { EpisodeForm } from "../../episode-form.client.tsx";
 import { LockButton } from "../../lock-button.client.tsx";
 import { UndoButton } from "../../undo-button.client.tsx";
@@ -21,14 +21,14 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
   const monday = Day.safeParse((await params).monday);
   if (!monday.success || mondayOf(monday.data) !== monday.data) notFound();
   const context = await requestContext();
-  const [{ week, themes }, larder, undo] = await Promise.all([
+  const [{ week, themes }, people, undo] = await Promise.all([
     loadSlateWeek(context, monday.data),
-    listChoices(context),
+    listHousehold(context),
     loadUndo(context),
   ]);
   if (!week?.episode) notFound();
   const { episode } = week;
-  const choices: Choices = { ...larder, parts: PARTS };
+  const household: Household = { ...people, parts: PARTS };
   return (
     <>
       <PageHead
@@ -74,7 +74,7 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
                 revision={lunch.revision}
                 angle={lunch.angle}
                 items={lunch.items.map(lineOf)}
-                choices={choices}
+                household={household}
               />
             )}
           </section>
@@ -104,7 +104,7 @@ function lineOf(item: ItemView): Line {
     amount: String(item.amount),
     unit: item.unit,
     shopId: item.shopId,
-    trickIds: item.tricks.map((trick) => trick.id),
+    tricks: item.tricks,
     shares: Object.fromEntries(item.shares.map(({ childId, amount }) => [childId, String(amount)])),
   };
 }
