@@ -5,6 +5,7 @@ import "./_ui/tokens.css";
 import "./_ui/parts.css";
 import type { Metadata, Viewport } from "next";
 import { requestContext } from "#app/_server/context.ts";
+import { TinDrawings } from "#app/_ui/tin-drawings.tsx";
 import { TopBar } from "#app/_ui/top-bar.client.tsx";
 import { loadMasthead } from "#lib/use-cases/load-masthead.ts";
 
@@ -19,6 +20,7 @@ export default async function Layout({ children }: LayoutProps<"/">) {
   return (
     <html lang="en">
       <body>
+        <TinDrawings />
         <a className="skip" href="#content">
           Skip to the page
         </a>

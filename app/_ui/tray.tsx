@@ -1,5 +1,5 @@
 import type { Colour, Pattern } from "#lib/catalog/index.ts";
-import { DRAWINGS, TINTS } from "./food-tint.ts";
+import { TINTS } from "./food-tint.ts";
 import { fitLabel, layTray, type TrayPlace } from "./tray-layout.ts";
 
 export type Compartment = {
@@ -26,7 +26,6 @@ export function Tray({
   readonly empty?: string;
 }) {
   const places = layTray(compartments.map(({ grams }) => grams));
-  const tints = new Map(compartments.map((one) => [tintId(one), one]));
   return (
     <svg
       className="tray"
@@ -34,15 +33,7 @@ export function Tray({
       role="img"
       aria-label={readOut(compartments, empty)}
     >
-      <defs>
-        {[...tints].map(([id, one]) => (
-          <FoodPattern key={id} id={id} compartment={one} />
-        ))}
-      </defs>
-      <rect className="latch" x="-4" y="51" width="10" height="26" rx="4" />
-      <rect className="latch" x="166" y="51" width="10" height="26" rx="4" />
-      <rect className="body" x="1.3" y="1.3" width="169.4" height="125.4" rx="19" />
-      <rect className="shine" x="4" y="4" width="164" height="120" rx="16.5" />
+      <use href="#tin" />
       {compartments.length === 0 && (
         <rect className="ghost" x="14" y="14" width="144" height="100" rx="12" />
       )}
@@ -54,6 +45,8 @@ export function Tray({
   );
 }
 
+const MARKS = { seen: ["seen0", "seen"], broken: ["bad"], now: ["now"] } as const;
+
 function Cell({
   compartment,
   place,
@@ -61,56 +54,78 @@ function Cell({
   readonly compartment: Compartment;
   readonly place: TrayPlace;
 }) {
-  const { fill, line } = TINTS[compartment.colour];
-  const box = { x: place.x, y: place.y, width: place.width, height: place.height };
-  const radius = Math.min(12, place.height / 3, place.width / 3);
+  const { colour, pattern, mark } = compartment;
+  const { fill, line } = TINTS[colour];
+  const [x, y, width, height] = [place.x, place.y, place.width, place.height].map(tenths);
+  const rx = tenths(Math.min(12, place.height / 3, place.width / 3));
+  const box = { x, y, width, height, rx };
   const left = compartment.eaten === undefined ? 1 : 1 - compartment.eaten / 4;
-  const label = fitLabel(labelOf(compartment), place);
-  const middleX = place.x + place.width / 2;
-  const middleY = place.y + place.height / 2;
+  const isFull = left === 1;
   return (
-    <g>
-      {left < 1 && <rect className="cup" {...box} rx={radius} />}
-      {left > 0 && left < 1 ? (
-        <path d={surface(place, left)} fill={`url(#${tintId(compartment)})`} />
-      ) : (
-        left === 1 && <rect {...box} rx={radius} fill={`url(#${tintId(compartment)})`} />
-      )}
-      {left === 0 && <Crumbs place={place} colour={line} />}
-      <rect {...box} rx={radius} fill="none" stroke={line} strokeOpacity={0.75} strokeWidth={1.3} />
-      <text
-        fontSize={label.size}
-        stroke={left === 1 ? fill : "#fdfaf2"}
-        strokeWidth={4}
-        transform={label.upright ? `rotate(-90 ${middleX} ${middleY})` : undefined}
-      >
-        {label.lines.map((text, row) => (
-          <tspan
-            key={text}
-            x={middleX}
-            y={middleY + label.size * (0.35 + (row - (label.lines.length - 1) / 2) * 1.12)}
-          >
-            {text}
-          </tspan>
-        ))}
-      </text>
-      {compartment.mark === "seen" && (
+    <>
+      <rect {...box} fill={isFull ? fill : CUP} stroke={line} />
+      {isFull && <rect {...box} fill={`url(#food-${pattern})`} />}
+      {left > 0 && !isFull && (
         <>
-          <rect className="seen0" {...box} rx={radius} />
-          <rect className="seen" {...box} rx={radius} />
+          <path d={surface(place, left)} fill={fill} />
+          <path d={surface(place, left)} fill={`url(#food-${pattern})`} />
         </>
       )}
-      {compartment.mark === "broken" && <rect className="bad" {...box} rx={radius} />}
-      {compartment.mark === "now" && <rect className="now" {...box} rx={radius} />}
-    </g>
+      {left === 0 && <Crumbs place={place} colour={line} />}
+      <Label name={labelOf(compartment)} place={place} halo={isFull ? fill : CUP} />
+      {mark && MARKS[mark].map((name) => <rect key={name} className={name} {...box} />)}
+    </>
   );
+}
+
+/** The food's name, broken and sized to fit, with a halo of the ground it stands on. */
+function Label({
+  name,
+  place,
+  halo,
+}: {
+  readonly name: string;
+  readonly place: TrayPlace;
+  readonly halo: string;
+}) {
+  const { lines, size, upright } = fitLabel(name, place);
+  const x = tenths(place.x + place.width / 2);
+  const y = tenths(place.y + place.height / 2);
+  const rowY = (row: number): number =>
+    tenths(y + size * (0.35 + (row - (lines.length - 1) / 2) * 1.12));
+  return (
+    <text
+      x={x}
+      y={rowY(0)}
+      fontSize={size}
+      stroke={halo}
+      transform={upright ? `rotate(-90 ${x} ${y})` : undefined}
+    >
+      {lines.length === 1
+        ? lines[0]
+        : lines.map((text, row) => (
+            <tspan key={text} x={x} y={rowY(row)}>
+              {text}
+            </tspan>
+          ))}
+    </text>
+  );
+}
+
+/** Of the inside of an emptied cup. */
+const CUP = "#fdfaf2";
+
+/** One digit after the point is a fifth of a pixel: enough, and half as long. */
+function tenths(length: number): number {
+  return Math.round(length * 10) / 10;
 }
 
 /** What is left, with a wavy surface like something spooned out. */
 function surface({ x, y, width, height }: TrayPlace, left: number): string {
   const top = y + height * (1 - left);
   const bend = Math.min(4, height * 0.06);
-  return `M${x} ${top}q${width / 4} ${-bend} ${width / 2} 0t${width / 2} 0V${y + height - 6}q0 6-6 6H${x + 6}q-6 0-6-6z`;
+  const [quarter, half] = [tenths(width / 4), tenths(width / 2)];
+  return `M${tenths(x)} ${tenths(top)}q${quarter} ${tenths(-bend)} ${half} 0t${half} 0V${tenths(y + height - 6)}q0 6-6 6H${tenths(x + 6)}q-6 0-6-6z`;
 }
 
 function Crumbs({ place, colour }: { readonly place: TrayPlace; readonly colour: string }) {
@@ -122,47 +137,12 @@ function Crumbs({ place, colour }: { readonly place: TrayPlace; readonly colour:
   return spots.map(([across, down, radius]) => (
     <circle
       key={across}
-      cx={place.x + place.width * across}
-      cy={place.y + place.height * down}
+      cx={tenths(place.x + place.width * across)}
+      cy={tenths(place.y + place.height * down)}
       r={radius}
       fill={colour}
     />
   ));
-}
-
-function FoodPattern({
-  id,
-  compartment,
-}: {
-  readonly id: string;
-  readonly compartment: Compartment;
-}) {
-  const { fill, line } = TINTS[compartment.colour];
-  const { width, height, path } = DRAWINGS[compartment.pattern];
-  return (
-    <pattern
-      id={id}
-      width={width}
-      height={height}
-      patternUnits="userSpaceOnUse"
-      patternTransform="rotate(-8)"
-    >
-      <rect width={width} height={height} fill={fill} />
-      <path
-        d={path}
-        fill="none"
-        stroke={line}
-        strokeOpacity={0.42}
-        strokeWidth={1.5}
-        strokeLinecap="round"
-        strokeLinejoin="round"
-      />
-    </pattern>
-  );
-}
-
-function tintId({ colour, pattern }: Compartment): string {
-  return `f-${colour}-${pattern}`;
 }
 
 function labelOf({ name, eaten }: Compartment): string {

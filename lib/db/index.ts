@@ -33,4 +33,12 @@ export {
   type LunchRecord,
   type ThemeRecord,
 } from "./weeks.ts";
-export { readEntryGround, type EntryGround, type StandingVerdict } from "./reactions.ts";
+export {
+  keepEntry,
+  noteConflict,
+  readEntryGround,
+  writeVerdict,
+  type Entry,
+  type EntryGround,
+  type StandingVerdict,
+} from "./reactions.ts";

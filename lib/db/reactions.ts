@@ -57,3 +57,45 @@ export async function readEntryGround(
         : { revision, eaten, face, quote: quote ?? "", note: note ?? "" },
   };
 }
+
+/** One entry as it is kept: what the phone sent, and which fields of the verdict it sets. */
+export type Entry = {
+  readonly id: string;
+  readonly itemId: string;
+  readonly childId: string;
+  readonly baseRevision: number;
+  readonly madeAt: Date;
+  readonly change: Partial<Omit<StandingVerdict, "revision">>;
+};
+
+/** Keeps an entry under its own id: the history of amendments. Plain SQL, for the hot path. */
+export async function keepEntry(db: Db, entry: Entry, now: Date): Promise<void> {
+  const changeJson = JSON.stringify(entry.change);
+  await db.$executeRaw`
+    INSERT INTO "ReactionEvent"
+      ("id", "itemId", "childId", "changeJson", "baseRevision", "device", "madeAt", "appliedAt")
+    VALUES (${entry.id}, ${entry.itemId}, ${entry.childId}, ${changeJson}, ${entry.baseRevision}, '',
+            ${entry.madeAt}, ${now})`;
+}
+
+/** Sets the verdict to what stands after an entry: all of its fields, and its new revision. */
+export async function writeVerdict(db: Db, entry: Entry, verdict: StandingVerdict): Promise<void> {
+  const { eaten, face, quote, note, revision } = verdict;
+  await db.$executeRaw`
+    INSERT INTO "Reaction"
+      ("itemId", "childId", "eaten", "face", "quote", "note", "loggedAt", "revision")
+    VALUES (${entry.itemId}, ${entry.childId}, ${eaten}, ${face}, ${quote}, ${note}, ${entry.madeAt},
+            ${revision})
+    ON CONFLICT ("itemId", "childId") DO UPDATE SET
+      "eaten" = excluded."eaten", "face" = excluded."face", "quote" = excluded."quote",
+      "note" = excluded."note", "loggedAt" = excluded."loggedAt", "revision" = excluded."revision"`;
+}
+
+/** Keeps the other phone's values beside the verdict until the user chooses. */
+export async function noteConflict(db: Db, entry: Entry, revision: number): Promise<void> {
+  const conflictJson = JSON.stringify({ entry: entry.id, ...entry.change });
+  await db.reaction.updateMany({
+    where: { itemId: entry.itemId, childId: entry.childId },
+    data: { conflictJson, revision },
+  });
+}

@@ -170,10 +170,15 @@ function lunchOn(
       .map((warning) => ({
         foodId: warning.foodId,
         on: date,
-        short: `${nameOf(warning.level, warning.what)}, ${warning.daysAgo} ${warning.daysAgo === 1 ? "day" : "days"} ago`,
+        short: `${shortName(warning, nameOf)}, ${warning.daysAgo} ${warning.daysAgo === 1 ? "day" : "days"} ago`,
         sentence: describeRest(warning, nameOf),
       })),
   };
+}
+
+/** For a tag: a product goes by its food's name, which is on the tray. */
+function shortName({ level, what, foodId }: RestWarning, nameOf: NameOf): string {
+  return level === "product" && foodId !== null ? nameOf("food", foodId) : nameOf(level, what);
 }
 
 function echoFor(

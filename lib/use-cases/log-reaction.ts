@@ -1,5 +1,13 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
-import { inTransaction, readEntryGround, type StandingVerdict } from "#lib/db/index.ts";
+import {
+  inTransaction,
+  keepEntry,
+  noteConflict,
+  readEntryGround,
+  writeVerdict,
+  type Entry,
+  type StandingVerdict,
+} from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
 import type { LogReactionInput } from "./log-reaction.input.ts";
 
@@ -11,7 +19,7 @@ export type Logged = { readonly revision: number; readonly isRepeat: boolean };
  * after the one this entry knew are kept on record as a conflict for the user to settle.
  */
 export async function logReaction(
-  { db }: Context,
+  { db, now }: Context,
   input: LogReactionInput,
 ): Promise<Result<Logged, LogProblem>> {
   return inTransaction(db, async (tx) => {
@@ -20,30 +28,23 @@ export async function logReaction(
     if (fate === undefined) return refuse({ kind: "gone" });
     if (fate === "scrapped") return refuse({ kind: "not-packed" });
 
-    const { id, itemId, childId, baseRevision } = input;
-    const madeAt = new Date(input.madeAt);
-    const changeJson = JSON.stringify(input.change);
-    await tx.reactionEvent.createMany({
-      data: [{ id, itemId, childId, changeJson, baseRevision, madeAt }],
-    });
     const change = Object.fromEntries(
       Object.entries(input.change).filter(([, value]) => value !== undefined),
-    );
-    const revision = (standing?.revision ?? 0) + 1;
-    if (!standing) {
-      await tx.reaction.createMany({ data: [{ itemId, childId, loggedAt: madeAt, ...change }] });
-      return ok({ revision, isRepeat: false });
+    ) as Entry["change"];
+    const entry = { ...input, madeAt: new Date(input.madeAt), change };
+    await keepEntry(tx, entry, now);
+    const before = standing ?? NO_VERDICT;
+    const revision = before.revision + 1;
+    if (before.revision > input.baseRevision && differs(before, change)) {
+      await noteConflict(tx, entry, revision);
+    } else {
+      await writeVerdict(tx, entry, { ...before, ...change, revision });
     }
-    const clashes = standing.revision > baseRevision && differs(standing, change);
-    await tx.reaction.updateMany({
-      where: { itemId, childId },
-      data: clashes
-        ? { conflictJson: JSON.stringify({ entry: id, ...change }), revision }
-        : { ...change, loggedAt: madeAt, revision },
-    });
     return ok({ revision, isRepeat: false });
   });
 }
+
+const NO_VERDICT: StandingVerdict = { revision: 0, eaten: null, face: null, quote: "", note: "" };
 
 /** Words for a refusal. */
 export function describeLogProblem({ kind }: LogProblem): string {
