@@ -28,6 +28,15 @@ export type LarderState =
 // One request serves the five lunches of a page.
 let asked: Promise<Larder> | undefined;
 
+/** The foods and tricks, asked for once a page; refused when they did not come. */
+export function openLarder(): Promise<Larder> {
+  asked ??= askForLarder().catch((problem: unknown) => {
+    asked = undefined;
+    throw problem;
+  });
+  return asked;
+}
+
 async function askForLarder(): Promise<Larder> {
   const response = await fetch("/slate/choices");
   if (!response.ok) throw new Error(`The Larder answered ${response.status}`);
@@ -40,13 +49,11 @@ export function useLarder(): LarderState {
   const [turn, setTurn] = useState(0);
   useEffect(() => {
     let isShown = true;
-    asked ??= askForLarder();
-    asked.then(
+    openLarder().then(
       (larder) => {
         if (isShown) setState({ kind: "here", larder });
       },
       () => {
-        asked = undefined;
         const retry = (): void => {
           setState({ kind: "waiting" });
           setTurn((count) => count + 1);

@@ -3,7 +3,7 @@
 import { useId, useState, type FormEvent } from "react";
 import { matchFood } from "#lib/catalog/index.ts";
 import { Field } from "#app/_forms/field.client.tsx";
-import { useLarder } from "#app/_forms/use-larder.client.ts";
+import { openLarder, useLarder } from "#app/_forms/use-larder.client.ts";
 import { swapItemAction } from "./actions.ts";
 import styles from "./callsheet.module.css";
 
@@ -25,12 +25,12 @@ export function SwapForm({
     const form = event.currentTarget;
     const typed = new FormData(form);
     const name = textOf(typed.get("food")).trim();
-    const food = name === "" ? null : matchFood(name, foods).best;
+    const opened = name === "" ? undefined : await openLarder().catch(() => undefined);
+    const food = opened && matchFood(name, opened.foods).best;
     if (name !== "" && !food) {
-      const why =
-        larder.kind === "here"
-          ? "No food of the Larder has that name. Pick one from the list."
-          : "The Larder is not open yet. Wait a moment, then swap again.";
+      const why = opened
+        ? "No food of the Larder has that name. Pick one from the list."
+        : "The Larder did not open. What you typed is still here: swap again.";
       setProblems({ foodId: why });
       return;
     }
