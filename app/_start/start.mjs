@@ -17,6 +17,9 @@ const HOST = "127.0.0.1";
 const wanted = process.env.PORT ?? "4310";
 const port = Number(wanted);
 const isDev = process.argv.includes("--dev");
+const isShared = process.argv.includes("--share");
+const isEncrypted = process.argv.includes("--https");
+const scheme = isEncrypted ? "https" : "http";
 
 requireNode();
 if (!Number.isInteger(port) || port < 1 || port > 65535) {
@@ -32,14 +35,16 @@ ensureInstalled();
 ensureGenerated();
 if (!isDev) ensureBuilt();
 if (isBuildOnly) process.exit(0);
-prepareDatabase();
+if (isEncrypted && !isShared) fail("--https belongs to --share: npm start -- --share --https");
+runFirst("app/_start/prepare.ts");
+if (isShared) runFirst("app/_start/share.ts", "ask");
 await serve();
 
-function prepareDatabase() {
-  const result = spawnSync(process.execPath, ["--import", "tsx", "app/_start/prepare.ts"], {
+function runFirst(file, ...words) {
+  const result = spawnSync(process.execPath, ["--import", "tsx", file, ...words], {
     cwd: root,
     env: quietEnvironment,
-    stdio: ["ignore", "inherit", "inherit"],
+    stdio: "inherit",
   });
   if (result.status !== 0) process.exit(result.status ?? 1);
 }
@@ -51,17 +56,30 @@ async function serve() {
     [next, isDev ? "dev" : "start", "-H", HOST, "-p", String(port)],
     {
       cwd: root,
-      env: quietEnvironment,
+      env: isShared
+        ? { ...quietEnvironment, NOONBOOK_SHARED: `${scheme}:${port}` }
+        : quietEnvironment,
       stdio: ["ignore", isDev ? "inherit" : "ignore", "inherit"],
     },
   );
+  const children = [server];
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) {
-    process.on(signal, () => server.kill(signal));
+    process.on(signal, () => children.forEach((child) => child.kill(signal)));
   }
-  process.on("exit", () => server.kill());
+  process.on("exit", () => children.forEach((child) => child.kill()));
   server.on("exit", (code, signal) => process.exit(code ?? (signal ? 0 : 1)));
   await answered();
+  if (isShared) children.push(openGate());
   say(`Noonbook is open at http://${HOST}:${port}`);
+}
+
+/** The gate prints its own addresses; when it stops, the computer itself is still served. */
+function openGate() {
+  return spawn(
+    process.execPath,
+    ["--import", "tsx", "app/_start/share.ts", "open", String(port), scheme],
+    { cwd: root, env: quietEnvironment, stdio: ["ignore", "inherit", "inherit"] },
+  );
 }
 
 /** Waits until the server answers at all. */

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { redirect } from "next/navigation";
 import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
@@ -11,7 +12,11 @@ export default async function BiblePage() {
   if (!bible) redirect("/welcome");
   return (
     <>
-      <PageHead kicker="What holds for every episode" title="Series bible" />
+      <PageHead kicker="What holds for every episode" title="Series bible">
+        <Link className="btn plain" href="/bible/phones">
+          Phones
+        </Link>
+      </PageHead>
       <section className="sheet">
         <h2>The series</h2>
         <SeriesForm standing={bible} />

@@ -74,5 +74,7 @@ export async function clearSeries(db: Db): Promise<void> {
   for (const table of OWN_TABLES) await db.$executeRawUnsafe(`DELETE FROM "${table}"`);
   await db.food.deleteMany({ where: { catalogueVersion: null } });
   await db.theme.deleteMany({ where: { isReference: false } });
-  await db.setting.deleteMany({ where: { key: { not: "catalogueVersion" } } });
+  await db.setting.deleteMany({
+    where: { key: { notIn: ["catalogueVersion", "access.passphrase"] } },
+  });
 }

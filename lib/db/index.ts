@@ -1,4 +1,5 @@
 /** Storage: rows in, domain values out; the only place that knows Prisma. */
+export { type PassphraseHash, readPassphraseHash, writePassphraseHash } from "./access.ts";
 export { clearSeries, insertRows } from "./bulk.ts";
 export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
 export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./foods.ts";

@@ -118,6 +118,7 @@ const DAYS: readonly (readonly [string, readonly string[]])[] = [
 const PAGES = [
   "/welcome",
   "/bible",
+  "/bible/phones",
   "/slate/2026-03",
   "/slate/2026-04",
   "/slate/week/2026-03-09",

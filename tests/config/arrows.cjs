@@ -1,6 +1,7 @@
 // One-way arrows: app → use-cases → db → domain subjects → base, each subject entered by its door.
 const SUBJECTS = [
   "base",
+  "access",
   "calendar",
   "catalog",
   "safety",
