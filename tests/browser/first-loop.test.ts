@@ -1,4 +1,5 @@
 import { mkdirSync } from "node:fs";
+import { request } from "node:http";
 import path from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
@@ -157,4 +158,22 @@ test.each([
   const response = await fetch(server.url + address);
   expect(response.status).toBe(404);
   expect(await response.text()).toContain("Nothing is kept here");
+});
+
+// RFC 9110 §15.5.20: a server that is asked under a name it does not answer for.
+test.each([
+  ["a name pointed here from elsewhere", { host: "elsewhere.example" }, 421],
+  ["a page elsewhere", { origin: "http://elsewhere.example" }, 421],
+  ["a page that hides where it is", { origin: "null" }, 421],
+  ["an own page", {}, 200],
+])("%s: %o is answered with %i", async (_from, headers, status) => {
+  const answered = await new Promise<number | undefined>((resolve, reject) => {
+    const asked = request(`${server.url}/welcome`, { headers }, (answer) => {
+      answer.resume();
+      resolve(answer.statusCode);
+    });
+    asked.on("error", reject);
+    asked.end();
+  });
+  expect(answered).toBe(status);
 });
