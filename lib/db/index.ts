@@ -43,3 +43,4 @@ export {
   type EntryGround,
   type StandingVerdict,
 } from "./reactions.ts";
+export { readVerdicts, type VerdictRecord } from "./verdicts.ts";
