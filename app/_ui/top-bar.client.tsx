@@ -9,6 +9,7 @@ const ROOMS = [
   ["/slate", "Slate"],
   ["/callsheet", "Call sheet"],
   ["/verdicts", "Verdicts"],
+  ["/larder", "Larder"],
   ["/bible", "Series bible"],
 ] as const;
 

@@ -35,6 +35,14 @@ export function mediumDay(day: Day): string {
   return `${shortDay(day)} ${monthName(day)}`;
 }
 
+/** As short as stays clear: "Sat 14" within six days, "12 Mar" within the year, "12 Mar 2025" beyond. */
+export function nearDay(day: Day, today: Day): string {
+  const [year, , date] = partsOf(day);
+  if (Math.abs(daysBetween(today, day)) <= 6) return shortDay(day);
+  const short = `${date} ${monthName(day).slice(0, 3)}`;
+  return year === partsOf(today)[0] ? short : `${short} ${year}`;
+}
+
 /** "Wednesday 11 March 2026" */
 export function longDay(day: Day): string {
   const [year, , date] = partsOf(day);

@@ -32,6 +32,7 @@ export {
   monthName,
   MONTHS,
   monthTitle,
+  nearDay,
   shortDay,
   WEEKDAYS,
 } from "./describe-day.ts";

@@ -21,6 +21,17 @@ export {
   type ShopRecord,
 } from "./household.ts";
 export { keepUntilWritten } from "./kept.ts";
+export {
+  readFoodsSeen,
+  readFoodStates,
+  readLots,
+  readOwedFoods,
+  readProductGlances,
+  readTricksSeen,
+  type FoodState,
+  type ProductGlance,
+  type Seen,
+} from "./larder.ts";
 export { parseColumn } from "./json.ts";
 export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";
 export { readSettings, Settings, writeSettings } from "./settings.ts";

@@ -18,6 +18,7 @@ const PAGES: readonly { readonly address: string; readonly sql: string }[] = [
   { address: "/callsheet/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
   { address: "/verdicts/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
   { address: "/bible", sql: `SELECT * FROM "Setting"` },
+  { address: "/larder?show=all", sql: `SELECT * FROM "Food"` },
 ];
 
 /** An address that leads to nothing: the frame, the masthead and no page of its own. */

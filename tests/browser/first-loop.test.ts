@@ -127,6 +127,7 @@ const PAGES = [
   "/callsheet/2026-03-14",
   "/verdicts/2026-03-11",
   "/verdicts/2026-03-14",
+  "/larder",
 ] as const;
 
 test.each(
