@@ -94,10 +94,10 @@ function hiddenLines(): { ask: (prompt: string) => Promise<string>; close: () =>
   return {
     ask: async (prompt) => {
       process.stdout.write(prompt);
-      const { value, done } = await lines.next();
+      const line: IteratorResult<string, unknown> = await lines.next();
       process.stdout.write("\n");
-      if (done) process.exit(1);
-      return value;
+      if (line.done === true) process.exit(1);
+      return line.value;
     },
     close: () => {
       reader.close();
