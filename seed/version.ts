@@ -1,2 +1,2 @@
 /** Raised with every change of the data; a later version never overwrites what a user edited. */
-export const CATALOGUE_VERSION = 1;
+export const CATALOGUE_VERSION = 2;

@@ -57,6 +57,8 @@ export const PrepStep = z.object({
     .min(0)
     .max(7 * 24 * 60)
     .nullable(),
+  /** Need not wait for the step before it: the flask warms while the soup does. */
+  alongside: z.boolean().optional(),
 });
 export type PrepStep = z.infer<typeof PrepStep>;
 

@@ -8,6 +8,7 @@ const SUBJECTS = [
   "repeats",
   "shopping",
   "prep",
+  "kitchen",
   "reactions",
   "planner",
   "drafts",

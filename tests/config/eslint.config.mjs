@@ -9,6 +9,7 @@ const DOMAIN = [
   "repeats",
   "shopping",
   "prep",
+  "kitchen",
   "reactions",
   "planner",
   "drafts",
