@@ -1,6 +1,7 @@
 "use client";
 
 import { useId, type ComponentProps } from "react";
+import { FieldNotes, notesOf } from "./field-notes.tsx";
 
 /** A labelled text field with its error and hint beside it, tied together for a screen reader. */
 export function Field({
@@ -14,7 +15,6 @@ export function Field({
   readonly hint?: string | undefined;
 }) {
   const id = useId();
-  const notes = [hint && `${id}-hint`, error && `${id}-error`].filter(Boolean).join(" ");
   return (
     <div>
       <label htmlFor={id}>{label}</label>
@@ -22,19 +22,10 @@ export function Field({
         className="field"
         id={id}
         aria-invalid={error ? true : undefined}
-        aria-describedby={notes || undefined}
+        aria-describedby={notesOf(id, hint, error)}
         {...input}
       />
-      {hint && (
-        <p className="small quiet" id={`${id}-hint`}>
-          {hint}
-        </p>
-      )}
-      {error && (
-        <p className="rule-error" id={`${id}-error`}>
-          {error}
-        </p>
-      )}
+      <FieldNotes id={id} hint={hint} error={error} />
     </div>
   );
 }

@@ -2,8 +2,12 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
-import { loadBible } from "#lib/use-cases/edit-series.ts";
-import { SeriesForm } from "./series-form.client.tsx";
+import { loadBible } from "#lib/use-cases/bible/load-bible.ts";
+import styles from "./bible.module.css";
+import { ChildrenSheet } from "./children-sheet.tsx";
+import { DaysFacts, LimitsFacts, PublicFacts, SeriesFacts } from "./facts-sheets.tsx";
+import { RulesSheet } from "./rules-sheet.tsx";
+import { ShopsSheet } from "./shops-sheet.tsx";
 
 export const metadata = { title: "Series bible" };
 
@@ -17,10 +21,15 @@ export default async function BiblePage() {
           Phones
         </Link>
       </PageHead>
-      <section className="sheet">
-        <h2>The series</h2>
-        <SeriesForm standing={bible} />
-      </section>
+      <div className={styles.sheets}>
+        <ChildrenSheet childRecords={bible.children} />
+        <RulesSheet rules={bible.rules} foodNames={bible.foodNames} />
+        <ShopsSheet shops={bible.shops} />
+        <DaysFacts settings={bible.settings} daysOff={bible.daysOff} />
+        <SeriesFacts name={bible.name} settings={bible.settings} />
+        <LimitsFacts settings={bible.settings} />
+        <PublicFacts settings={bible.settings} />
+      </div>
     </>
   );
 }

@@ -1,99 +1,86 @@
 "use client";
 
 import { zodResolver } from "@hookform/resolvers/zod";
-import { useRouter } from "next/navigation";
 import { useFieldArray, useForm } from "react-hook-form";
-import type { z } from "zod";
 import { Field } from "#app/_forms/field.client.tsx";
-import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
+import { Ticks } from "#app/_forms/ticks.client.tsx";
+import { useSaving } from "#app/_forms/use-saving.client.ts";
+import { WEEKDAY_OPTIONS } from "#app/bible/words.ts";
+import { RULE_STARTS } from "#lib/safety/index.ts";
+import { StartSeriesInput, type TypedStart } from "#lib/use-cases/start-series.input.ts";
 import { startSeriesAction } from "./actions.ts";
+import { StartChild } from "./start-child.client.tsx";
+import { StartDaysOff } from "./start-days-off.client.tsx";
+import { StartShops } from "./start-shops.client.tsx";
 import styles from "./welcome.module.css";
 
-type Typed = z.input<typeof StartSeriesInput>;
 const NEW_CHILD = { privateName: "", onScreenName: "", birthMonth: "", allergens: [] };
 
-/** Series name, departure and children; what is typed stays until it is saved. */
+/** Name, children, school and shops of a series to start; what is typed stays until it is saved. */
 export function StartForm() {
-  const router = useRouter();
-  const { register, control, handleSubmit, setError, formState } = useForm<
-    Typed,
-    unknown,
-    StartSeriesInput
-  >({
+  const form = useForm<TypedStart, unknown, StartSeriesInput>({
     resolver: zodResolver(StartSeriesInput),
-    defaultValues: { name: "", departure: "07:50", children: [] },
+    defaultValues: {
+      ...{ name: "", departure: "07:50", children: [], ruleStarts: [], shops: [] },
+      ...{ schoolDays: ["1", "2", "3", "4", "5"], daysOff: [] },
+    },
   });
+  const { register, control, formState } = form;
+  const { errors } = formState;
   const children = useFieldArray({ control, name: "children" });
-
-  const save = handleSubmit(async (input) => {
-    const state = await startSeriesAction(input).catch(() => undefined);
-    if (!state) {
-      setError("root", {
-        message: "Noonbook did not answer. What you typed is still here: try again.",
-      });
-    } else if (state.kind === "saved") {
-      router.push(state.href ?? "/slate");
-      router.refresh();
-    } else if (state.kind === "refused") {
-      setError("root", { message: state.message });
-    } else {
-      for (const [field, message] of Object.entries(state.fields)) {
-        setError(field as "name", { message });
-      }
-    }
-  });
+  const { save, isSaving, problem } = useSaving(form, startSeriesAction);
 
   return (
-    <form className={styles.form} onSubmit={(event) => void save(event)} noValidate>
-      <Field label="Series name" {...register("name")} error={formState.errors.name?.message} />
-      <Field
-        label="Out of the door at"
-        type="time"
-        {...register("departure")}
-        error={formState.errors.departure?.message}
-      />
-      {children.fields.map((child, index) => {
-        const errors = formState.errors.children?.[index];
-        return (
-          <fieldset className={styles.child} key={child.id}>
-            <legend>Child {index + 1}</legend>
-            <div className={styles.two}>
-              <Field
-                label="Private name"
-                hint="Never leaves the house."
-                {...register(`children.${index}.privateName`)}
-                error={errors?.privateName?.message}
-              />
-              <Field
-                label="On-screen name"
-                hint="The only name anything public uses."
-                {...register(`children.${index}.onScreenName`)}
-                error={errors?.onScreenName?.message}
-              />
-              <Field
-                label="Born in (optional)"
-                type="month"
-                {...register(`children.${index}.birthMonth`)}
-                error={errors?.birthMonth?.message}
-              />
-            </div>
-            <button className="btn plain slim" type="button" onClick={() => children.remove(index)}>
-              Take child {index + 1} out
-            </button>
-          </fieldset>
-        );
-      })}
+    <form className={styles.form} onSubmit={save} noValidate>
+      <Field label="Series name" {...register("name")} error={errors.name?.message} />
+      <h3>Children</h3>
+      {children.fields.map((child, index) => (
+        <StartChild key={child.id} index={index} form={form} onRemove={children.remove} />
+      ))}
       <div className="row">
-        <button className="btn plain" type="button" onClick={() => children.append(NEW_CHILD)}>
+        <button
+          className="btn plain"
+          type="button"
+          onClick={() => {
+            children.append(NEW_CHILD);
+          }}
+        >
           Add a child
         </button>
-        <button className="btn" type="submit" disabled={formState.isSubmitting}>
-          {formState.isSubmitting ? "Saving …" : "Start the series"}
+      </div>
+      <h3>School</h3>
+      <div className={styles.two}>
+        <Field
+          label="Out of the door at"
+          type="time"
+          {...register("departure")}
+          error={errors.departure?.message}
+        />
+      </div>
+      <Ticks
+        legend="Packed lunches on"
+        options={WEEKDAY_OPTIONS}
+        {...register("schoolDays")}
+        error={errors.schoolDays?.message}
+      />
+      <Ticks
+        legend="Rules of the school, from our suggestions"
+        hint="Each can be worded as your school does, and others added, in the series bible."
+        options={RULE_STARTS.map(({ id, rule }) => [id, rule.name] as const)}
+        {...register("ruleStarts")}
+        error={errors.ruleStarts?.message}
+      />
+      <StartDaysOff form={form} />
+      <h3>Shops</h3>
+      <StartShops form={form} />
+      <div className="row">
+        <button className="btn" type="submit" disabled={isSaving}>
+          {isSaving ? "Saving …" : "Start the series"}
         </button>
       </div>
-      {formState.errors.root && (
+      {problem && (
         <p className="rule-error" role="alert">
-          {formState.errors.root.message}
+          {problem}
         </p>
       )}
     </form>

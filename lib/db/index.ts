@@ -20,6 +20,13 @@ export {
   type SchoolRuleRecord,
   type ShopRecord,
 } from "./household.ts";
+export {
+  replaceDaysOff,
+  writeChild,
+  writeSchoolRule,
+  writeShop,
+  writeShopOrder,
+} from "./write-household.ts";
 export { keepUntilWritten } from "./kept.ts";
 export {
   readFoodsSeen,

@@ -31,11 +31,18 @@ export const Settings = z.object({
   emoji: z.boolean().default(false),
   /** Words that never leave: the school, the street, the town. */
   privateWords: z.array(z.string().max(120)).default([]),
+  /** What the user noted about local law on children on screen; theirs alone, never legal advice. */
+  lawNote: z.string().max(4000).default(""),
+  /** Letters the user's channel takes, and those seen before a reader unfolds the rest. */
+  titleMax: z.number().int().min(10).max(500).default(100),
+  descriptionMax: z.number().int().min(100).max(20_000).default(5000),
+  firstLinesMax: z.number().int().min(20).max(1000).default(150),
   themeRestDays: z.number().int().min(0).max(730).default(180),
   foodRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.food),
   familyRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.family),
   productRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.product),
   trickRestDays: z.number().int().min(0).max(365).default(DEFAULT_REST_DAYS.trick),
+  newFoodsPerLunchMax: z.number().int().min(0).max(5).default(1),
   newFoodsPerWeekMax: z.number().int().min(0).max(10).default(2),
   wantsDiscoveries: z.boolean().default(true),
   balanceScheme: z.enum(["off", "school-k5", "school-6-8", "plate"]).default("off"),

@@ -65,7 +65,11 @@ export async function planProblemFor(db: Db, mondays: readonly Day[]): Promise<P
     owed: [],
     locks: [],
     wishes: [],
-    newFoods: { perLunchMax: 1, perWeekMax: settings.newFoodsPerWeekMax, perWeekMin: 0 },
+    newFoods: {
+      perLunchMax: settings.newFoodsPerLunchMax,
+      perWeekMax: settings.newFoodsPerWeekMax,
+      perWeekMin: 0,
+    },
     weights: DEFAULT_WEIGHTS,
   };
 }

@@ -1,5 +1,14 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
-import { clearSeries, inTransaction, writeSettings } from "#lib/db/index.ts";
+import {
+  clearSeries,
+  inTransaction,
+  replaceDaysOff,
+  writeChild,
+  writeSchoolRule,
+  writeSettings,
+  writeShop,
+} from "#lib/db/index.ts";
+import { RULE_STARTS } from "#lib/safety/index.ts";
 import type { Context } from "./context.ts";
 import type { StartSeriesInput } from "./start-series.input.ts";
 
@@ -18,23 +27,35 @@ export async function startSeries(
     if (standing && !standing.isDemo) return refuse({ kind: "already-started" });
     if (standing) await clearSeries(tx);
     await tx.series.create({ data: { id: 1, name: input.name, startedOn: today } });
-    for (const [position, child] of input.children.entries()) {
-      await tx.child.create({
-        data: {
-          privateName: child.privateName,
-          onScreenName: child.onScreenName,
-          birthMonth: child.birthMonth || null,
-          position,
-          // The careful reading until the user says which it is in the series bible.
-          avoidances: {
-            create: child.allergens.map((allergen) => ({ allergen, severity: "allergy" })),
-          },
-        },
+    for (const child of input.children) {
+      await writeChild(tx, undefined, {
+        privateName: child.privateName,
+        onScreenName: child.onScreenName,
+        birthMonth: child.birthMonth || null,
+        portionFactor: 1,
+        facePoints: null,
+        // The careful reading until the user says which it is in the series bible.
+        avoidances: child.allergens.map((allergen) => ({
+          avoidance: { allergen, severity: "allergy" },
+          note: "",
+        })),
       });
     }
+    for (const { id, rule } of RULE_STARTS) {
+      if (input.ruleStarts.includes(id)) await writeSchoolRule(tx, undefined, rule, true);
+    }
+    for (const { name, days } of input.shops) {
+      await writeShop(tx, undefined, { name, days, hours: "", aisles: [], note: "" });
+    }
+    await replaceDaysOff(
+      tx,
+      input.daysOff.map(({ from, to, label }) => ({ from, to: to || from, label })),
+    );
     await writeSettings(tx, {
       isWelcomed: true,
       privateWords: input.children.map((child) => child.privateName),
+      // None ticked is read as not said.
+      ...(input.schoolDays.length > 0 ? { schoolDays: input.schoolDays } : {}),
       ...(input.departure ? { departure: input.departure } : {}),
     });
     return ok(undefined);

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { readSettings } from "#lib/db/index.ts";
+import { day } from "#lib/calendar/index.ts";
+import { readSchoolRules, readSettings, readShops } from "#lib/db/index.ts";
+import { shootDays } from "#lib/use-cases/pencil-week.ts";
 import { startSeries } from "#lib/use-cases/start-series.ts";
 import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
 import { testContext } from "../support/test-context.ts";
@@ -56,4 +58,26 @@ test.each([
 ])("%s is refused at its field", (_, input, field) => {
   const parsed = StartSeriesInput.safeParse(input);
   expect(parsed.error?.issues.map((problem) => problem.path.join("."))).toContain(field);
+});
+
+test("rules, shops, school days and days off given at the start stand in the bible", async () => {
+  const context = testContext();
+  const input = StartSeriesInput.parse({
+    ...{ name: "A", children: [child], ruleStarts: ["fizzy", "nuts", "no-such"] },
+    shops: [
+      { name: "Near", days: ["6"] },
+      { name: "Far", days: [] },
+    ],
+    schoolDays: ["1", "3"],
+    daysOff: [{ from: "2026-03-16", to: "", label: "Fair" }],
+  });
+  expect((await startSeries(context, input)).ok).toBe(true);
+  const rules = (await readSchoolRules(context.db)).map(({ rule }) => rule.name);
+  expect(rules).toEqual(["No nuts", "No fizzy drinks"]);
+  const shops = (await readShops(context.db)).map(({ name, days }) => [name, days]);
+  expect(shops).toEqual([
+    ["Near", [6]],
+    ["Far", []],
+  ]);
+  expect(await shootDays(context.db, day("2026-03-16"))).toEqual(["2026-03-18"]);
 });
