@@ -17,6 +17,7 @@ export function DayFigure({
   readonly monday: Day;
 }) {
   const { lunch } = day;
+  const broken = lunch?.broken;
   const tag = lunch?.repeats[0];
   return (
     <figure className={day.date === today ? `${styles.day} ${styles.today}` : styles.day}>
@@ -36,10 +37,19 @@ export function DayFigure({
             grams: item.grams,
             colour: item.colour,
             pattern: item.pattern,
-            mark: tag?.foodId === item.foodId ? "seen" : undefined,
+            mark: broken?.itemIds.includes(item.id)
+              ? "broken"
+              : !broken && tag?.foodId === item.foodId
+                ? "seen"
+                : undefined,
           }))}
         />
-        {tag && (
+        {broken && (
+          <div className={styles.tag} title={broken.sentence}>
+            <PaperTag text={broken.short} isBroken />
+          </div>
+        )}
+        {!broken && tag && (
           <div className={styles.tag} title={tag.sentence}>
             <PaperTag text={tag.short} />
           </div>

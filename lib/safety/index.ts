@@ -4,3 +4,20 @@ export { ruleHolds, ruleNames, SchoolRule, UNLIMITED_RULE } from "./school-rule.
 export { RULE_STARTS, type RuleStart } from "./rule-starts.ts";
 export { givesAway, holdsPhrase } from "./names.ts";
 export { hardFilter, isAllowed } from "./is-allowed.ts";
+export { isFor, type BoxChild, type BoxItem, type BoxLunch, type LabelRecord } from "./box.ts";
+export { checkLunch, type CheckGround } from "./check-lunch.ts";
+export { traitWord } from "./check-school.ts";
+export {
+  FINDING_KINDS,
+  FINDING_LEVELS,
+  findingWord,
+  judgeFindings,
+  type Finding,
+  type FindingKind,
+  type FindingLevel,
+  type JudgedFinding,
+} from "./finding.ts";
+export { describeMark, SOURCES, type Source, type SourceId } from "./source.ts";
+export { allergenWord, EU_FOURTEEN, listsNaming, US_NINE } from "./allergens/law-lists.ts";
+export { findStandIns } from "./allergens/find-stand-ins.ts";
+export { guidanceFor, SHAPE_GUIDANCE, type ShapeGuidance } from "./choking/guidance.ts";

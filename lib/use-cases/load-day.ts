@@ -5,6 +5,7 @@ import { readEpisode, readSettings, type ItemRecord, type Settings } from "#lib/
 import type { Context } from "./context.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { viewItem, type ItemView } from "./lunch-view.ts";
+import { readChecks, type FindingView } from "./read-checks.ts";
 
 type ChildView = {
   readonly id: string;
@@ -43,6 +44,9 @@ export type DayView = {
   readonly children: readonly ChildView[];
   readonly verdicts: readonly VerdictView[];
   readonly reminders: readonly string[];
+  readonly findings: readonly FindingView[];
+  /** What cannot be checked for want of a record. */
+  readonly unset: readonly string[];
   readonly times: Pick<Settings, "departure" | "verdictAt" | "morningFrom" | "cooks">;
   readonly dayBefore: Day | undefined;
   readonly dayAfter: Day | undefined;
@@ -56,7 +60,8 @@ export async function loadDay({ db }: Context, date: Day): Promise<DayView | und
   ]);
   const lunch = episode?.lunches.find((one) => one.date === date);
   if (!episode || !lunch) return undefined;
-  const [children, verdicts, before, after] = await Promise.all([
+  const [checks, children, verdicts, before, after] = await Promise.all([
+    readChecks(db, [lunch]),
     db.child.findMany({ where: { retiredAt: null }, orderBy: { position: "asc" } }),
     db.reaction.findMany({ where: { itemId: { in: lunch.items.map((item) => item.id) } } }),
     db.lunch.findFirst({
@@ -111,6 +116,8 @@ export async function loadDay({ db }: Context, date: Day): Promise<DayView | und
       lunch.items,
       children.map((child) => child.onScreenName),
     ),
+    findings: checks.inFull(lunch, episode.theme?.motifs ?? []),
+    unset: checks.unset,
     times: settings,
     dayBefore: before ? addDays(before.date as Day, 0) : undefined,
     dayAfter: after ? addDays(after.date as Day, 0) : undefined,
@@ -132,7 +139,6 @@ function asFacePoints(points: number | null): FacePoints | null {
 function remindersFor(items: readonly ItemRecord[], onScreenNames: readonly string[]): string[] {
   const packed = items.filter((item) => item.fate !== "scrapped");
   const has = (trait: Trait): boolean => packed.some((item) => item.food.traits.includes(trait));
-  const maybe = packed.filter((item) => item.food.maybeAllergens.length > 0);
   return [
     packed.some((item) => item.food.holding === "cold") &&
       "Two cold sources in the bag: an ice pack and a frozen drink, or two packs.",
@@ -142,8 +148,6 @@ function remindersFor(items: readonly ItemRecord[], onScreenNames: readonly stri
     has("needs-fork") && "Pack a fork.",
     (has("messy") || has("sticky")) && "Pack a napkin.",
     has("browns-when-cut") && "Cut late, or a drop of lemon: it browns.",
-    maybe.length > 0 &&
-      `Check the label: ${maybe.map((item) => item.food.name).join(", ")}. Some makes hold more allergens.`,
     onScreenNames.length > 0 && `On-screen names only: ${onScreenNames.join(", ")}.`,
   ].filter((line) => line !== false);
 }

@@ -13,6 +13,7 @@ import {
   readSettings,
   type Db,
   type EpisodeRecord,
+  type LunchRecord,
 } from "#lib/db/index.ts";
 import {
   checkRest,
@@ -25,9 +26,11 @@ import {
   type RestWarning,
   type ShownWeek,
 } from "#lib/repeats/index.ts";
+import { findingWord } from "#lib/safety/index.ts";
 import type { Context } from "./context.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { viewItem, type ItemView } from "./lunch-view.ts";
+import { readChecks, type Checks, type FindingView } from "./read-checks.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 
 /** How far back the slate looks for what a week echoes. */
@@ -41,6 +44,17 @@ type LunchView = {
   readonly minutes: number | null;
   readonly items: readonly ItemView[];
   readonly repeats: readonly RepeatView[];
+  /** The most serious broken rule that nobody has decided to keep, for the tag on the tray. */
+  readonly broken: BrokenView | undefined;
+  /** What the checks say; filled on the page of the week. */
+  readonly findings: readonly FindingView[];
+};
+
+type BrokenView = {
+  /** For the tag: "almonds: school rule". */
+  readonly short: string;
+  readonly sentence: string;
+  readonly itemIds: readonly string[];
 };
 
 type RepeatView = {
@@ -77,6 +91,9 @@ export type WeekView = {
     | undefined;
 };
 
+/** How much of the checks a page shows: one tag a lunch, or every finding with its source. */
+type ChecksShown = "tag" | "in-full";
+
 export type SlateView = {
   readonly weeks: readonly WeekView[];
   readonly seasonThemes: readonly { readonly id: string; readonly name: string }[];
@@ -85,24 +102,31 @@ export type SlateView = {
 /** The weeks of a month, empty ones too, with what they repeat and how closely they echo earlier ones. */
 export async function loadSlate({ db }: Context, monthDay: Day): Promise<SlateView> {
   const mondays = weeksOfMonth(monthDay);
-  return { weeks: await loadWeeks(db, mondays), seasonThemes: await themesInSeason(db, mondays) };
+  const { weeks } = await loadWeeks(db, mondays, "tag");
+  return { weeks, seasonThemes: await themesInSeason(db, mondays) };
 }
 
 /** One week as the slate shows it, with the themes in season then. */
 export async function loadSlateWeek(
   { db }: Context,
   monday: Day,
-): Promise<{ readonly week: WeekView | undefined; readonly themes: SlateView["seasonThemes"] }> {
-  return {
-    week: (await loadWeeks(db, [monday]))[0],
-    themes: await themesInSeason(db, [monday]),
-  };
+): Promise<{
+  readonly week: WeekView | undefined;
+  readonly themes: SlateView["seasonThemes"];
+  readonly unset: Checks["unset"];
+}> {
+  const { weeks, unset } = await loadWeeks(db, [monday], "in-full");
+  return { week: weeks[0], themes: await themesInSeason(db, [monday]), unset };
 }
 
-async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
+async function loadWeeks(
+  db: Db,
+  mondays: readonly Day[],
+  shownAs: ChecksShown,
+): Promise<{ readonly weeks: WeekView[]; readonly unset: Checks["unset"] }> {
   const first = mondays[0];
   const last = mondays.at(-1);
-  if (!first || !last) return [];
+  if (!first || !last) return { weeks: [], unset: [] };
   const settings = await readSettings(db);
   const [episodes, shown, rules, daysOff] = await Promise.all([
     readEpisodes(db, first, last),
@@ -113,7 +137,11 @@ async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
   const history = historyOf(shown);
   const tells = distinctivenessOf(shown);
   const nameOf = await namesFor(db, shown);
-  return mondays.map((monday) => {
+  const checks = await readChecks(
+    db,
+    episodes.flatMap((episode) => episode.lunches),
+  );
+  const weeks = mondays.map((monday) => {
     const episode = episodes.find((one) => one.weekOf === monday);
     const week = shown.find((one) => one.week === monday);
     const warnings = week ? checkRest(week, history, rules) : [];
@@ -124,7 +152,7 @@ async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
         .map((date) => ({
           date,
           offLabel: daysOff.find((off) => off.from <= date && off.to >= date)?.label,
-          lunch: lunchOn(episode, date, warnings, nameOf),
+          lunch: lunchOn(episode, date, warnings, nameOf, { checks, shownAs }),
         })),
       episode: episode && {
         id: episode.id,
@@ -144,6 +172,7 @@ async function loadWeeks(db: Db, mondays: readonly Day[]): Promise<WeekView[]> {
       },
     };
   });
+  return { weeks, unset: checks.unset };
 }
 
 type NameOf = (level: RepeatLevel, id: string) => string;
@@ -153,10 +182,14 @@ function lunchOn(
   date: Day,
   warnings: readonly RestWarning[],
   nameOf: NameOf,
+  { checks, shownAs }: { readonly checks: Checks; readonly shownAs: ChecksShown },
 ): LunchView | undefined {
   const lunch = episode?.lunches.find((one) => one.date === date);
   if (!lunch) return undefined;
+  const inFull = shownAs === "in-full" ? checks.inFull(lunch, episode?.theme?.motifs ?? []) : [];
   return {
+    findings: inFull,
+    broken: shownAs === "tag" && !lunch.isPacked ? brokenIn(lunch, checks) : undefined,
     id: lunch.id,
     date,
     angle: lunch.angle,
@@ -174,6 +207,15 @@ function lunchOn(
         sentence: describeRest(warning, nameOf),
       })),
   };
+}
+
+/** The most serious broken rule of a lunch that is still to be packed. */
+function brokenIn(lunch: LunchRecord, checks: Checks): BrokenView | undefined {
+  const worst = checks.of(lunch)[0];
+  if (worst?.level !== "stop" || worst.keptBecause !== null) return undefined;
+  const { kind, sentence, itemIds } = worst;
+  const food = lunch.items.find(({ id }) => id === itemIds[0])?.food.name ?? "this lunch";
+  return { short: `${food}: ${findingWord(kind)}`, sentence, itemIds };
 }
 
 /** For a tag: a product goes by its food's name, which is on the tray. */

@@ -22,44 +22,46 @@ export default async function PhonesPage() {
           Series bible
         </Link>
       </PageHead>
-      <section className="sheet">
-        <h2>Open it on the phone</h2>
-        <Addresses isSet={isSet} />
-      </section>
-      <section className="sheet">
-        <h2>Passphrase</h2>
-        <p>
-          {isSet
-            ? "A passphrase is set. Changing it sends every device out."
-            : "No passphrase is set, so no other device can be let in."}
-        </p>
-        <PassphraseForm isSet={isSet} />
-      </section>
-      <section className="sheet">
-        <h2>Devices that are let in</h2>
-        {devices.length === 0 ? (
-          <p className="quiet">None.</p>
-        ) : (
-          <>
-            <ul className={styles.devices}>
-              {devices.map(({ id, device, createdAt, seenAt }) => (
-                <li key={id}>
-                  <span>
-                    {device}
-                    <br />
-                    <span className="small quiet">
-                      let in {format(createdAt, "d MMM, HH:mm")}, last seen{" "}
-                      {format(seenAt, "d MMM, HH:mm")}
+      <div className={styles.form}>
+        <section className="sheet">
+          <h2>Open it on the phone</h2>
+          <Addresses isSet={isSet} />
+        </section>
+        <section className="sheet">
+          <h2>Passphrase</h2>
+          <p>
+            {isSet
+              ? "A passphrase is set. Changing it sends every device out."
+              : "No passphrase is set, so no other device can be let in."}
+          </p>
+          <PassphraseForm isSet={isSet} />
+        </section>
+        <section className="sheet">
+          <h2>Devices that are let in</h2>
+          {devices.length === 0 ? (
+            <p className="quiet">None.</p>
+          ) : (
+            <>
+              <ul className={styles.devices}>
+                {devices.map(({ id, device, createdAt, seenAt }) => (
+                  <li key={id}>
+                    <span>
+                      {device}
+                      <br />
+                      <span className="small quiet">
+                        let in {format(createdAt, "d MMM, HH:mm")}, last seen{" "}
+                        {format(seenAt, "d MMM, HH:mm")}
+                      </span>
                     </span>
-                  </span>
-                  <SendOutButton id={id} label="Send out" />
-                </li>
-              ))}
-            </ul>
-            <SendOutButton label="Send all of them out" />
-          </>
-        )}
-      </section>
+                    <SendOutButton id={id} label="Send out" />
+                  </li>
+                ))}
+              </ul>
+              <SendOutButton label="Send all of them out" />
+            </>
+          )}
+        </section>
+      </div>
     </>
   );
 }

@@ -4,6 +4,8 @@ import { Day, longDay, longWeekday, shortDay } from "#lib/calendar/index.ts";
 import { loadDay, type DayView } from "#lib/use-cases/load-day.ts";
 import { inTheTray } from "#lib/use-cases/lunch-view.ts";
 import { requestContext } from "#app/_server/context.ts";
+import { ChecksPanel } from "#app/_checks/checks-panel.tsx";
+import { HealthCaution } from "#app/_ui/health-caution.tsx";
 import { NoLunch } from "#app/_ui/no-lunch.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
@@ -55,13 +57,13 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
               {view.reminders.map((line) => (
                 <li key={line}>{line}</li>
               ))}
-              <li className="quiet">
-                What this sheet says rests on the records. Labels, the school and the doctor go
-                first.
-              </li>
             </ul>
           </section>
         </div>
+        <section className={styles.box}>
+          <ChecksPanel lunchId={view.lunchId} findings={view.findings} />
+          <HealthCaution unset={view.unset} />
+        </section>
         <div className={`${styles.halves} noprint`}>
           <section className={styles.box}>
             <h2>The lid</h2>

@@ -7,6 +7,8 @@ import { inTheTray, type ItemView } from "#lib/use-cases/lunch-view.ts";
 import { loadSlateWeek } from "#lib/use-cases/load-slate.ts";
 import { loadUndo } from "#lib/use-cases/undo-slate.ts";
 import { requestContext } from "#app/_server/context.ts";
+import { ChecksPanel } from "#app/_checks/checks-panel.tsx";
+import { HealthCaution } from "#app/_ui/health-caution.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
@@ -21,7 +23,7 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
   const monday = Day.safeParse((await params).monday);
   if (!monday.success || mondayOf(monday.data) !== monday.data) notFound();
   const context = await requestContext();
-  const [{ week, themes }, people, undo] = await Promise.all([
+  const [{ week, themes, unset }, people, undo] = await Promise.all([
     loadSlateWeek(context, monday.data),
     listHousehold(context),
     loadUndo(context),
@@ -48,6 +50,7 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
         monday={monday.data}
         themes={withChosen(themes, episode)}
       />
+      <HealthCaution unset={unset} />
       <div className="sheet">
         {week.days.map(({ date, lunch, offLabel }) => (
           <section className={styles.composer} key={date} id={date} aria-label={longDay(date)}>
@@ -64,6 +67,7 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
                       {repeat.sentence}
                     </p>
                   ))}
+                  <ChecksPanel lunchId={lunch.id} findings={lunch.findings} />
                 </>
               )}
             </div>

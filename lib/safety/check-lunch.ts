@@ -1,0 +1,29 @@
+import { checkAllergens } from "./allergens/check-allergens.ts";
+import { checkCrossContact } from "./allergens/check-cross-contact.ts";
+import type { BoxChild, BoxLunch } from "./box.ts";
+import { checkRecall } from "./check-recall.ts";
+import { checkSchool } from "./check-school.ts";
+import { checkChoking } from "./choking/check-choking.ts";
+import type { Finding } from "./finding.ts";
+import type { SchoolRule } from "./school-rule.ts";
+
+/** What a lunch is checked against, as it stands on its day. */
+export type CheckGround = {
+  readonly children: readonly BoxChild[];
+  /** The rules that are switched on. */
+  readonly rules: readonly SchoolRule[];
+};
+
+/**
+ * What speaks against a lunch, or is worth a look, in no order (`judgeFindings` sorts). An empty
+ * answer says only that nothing on record speaks against it.
+ */
+export function checkLunch(lunch: BoxLunch, { children, rules }: CheckGround): Finding[] {
+  return [
+    ...checkRecall(lunch),
+    ...checkAllergens(lunch, children),
+    ...checkCrossContact(lunch, children),
+    ...checkChoking(lunch, children),
+    ...checkSchool(lunch, rules),
+  ];
+}

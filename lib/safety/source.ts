@@ -1,0 +1,104 @@
+/** How well a value is known: opened and read, worked out from such values, remembered, or custom. */
+export type SourceMark = "read" | "computed" | "from memory" | "common practice";
+
+/** Where a rule or a number comes from. */
+export type Source = {
+  readonly title: string;
+  /** Paragraph, table or edition. */
+  readonly where: string;
+  readonly mark: SourceMark;
+};
+
+/** Every source that a check rests on; each constant names its own beside it. */
+export const SOURCES = {
+  "us-nine": {
+    title: "FALCPA 2004 and FASTER Act 2021: the nine major allergens",
+    where: "list as printed by the FDA",
+    mark: "read",
+  },
+  "us-tree-nuts": {
+    title: "FDA, Questions and Answers on food allergens, Edition 5",
+    where: "6 January 2025: twelve tree nuts; coconut is no longer one",
+    mark: "read",
+  },
+  "us-may-contain": {
+    title: "FDA, food allergen pages: “may contain” is voluntary",
+    where: "its absence proves nothing",
+    mark: "read",
+  },
+  "eu-fourteen": {
+    title: "Regulation (EU) 1169/2011",
+    where: "Annex II: the fourteen",
+    mark: "read",
+  },
+  "cross-contact": {
+    title: "Own board, own knife, own box for what another may not touch",
+    where: "kitchen custom",
+    mark: "common practice",
+  },
+  "own-record": {
+    title: "Your own record of the child",
+    where: "Series bible, the children",
+    mark: "common practice",
+  },
+  "own-school": {
+    title: "The school’s rule as you wrote it down",
+    where: "Series bible, the school",
+    mark: "common practice",
+  },
+  "own-recall": {
+    title: "Your own mark on the food or product",
+    where: "Larder; the maker’s or the food office’s notice goes first",
+    mark: "common practice",
+  },
+  "choking-cacfp": {
+    title: "USDA, Reducing the Risk of Choking in Young Children (CACFP guide)",
+    where: "foods and how to prepare them, under 4",
+    mark: "read",
+  },
+  "choking-myplate": {
+    title: "USDA MyPlate, preschoolers: choking hazards",
+    where: "pieces no larger than ½ inch",
+    mark: "read",
+  },
+  "choking-icn": {
+    title: "Institute of Child Nutrition, December 2022",
+    where: "pieces no larger than ½ inch (1.3 cm) under 4",
+    mark: "read",
+  },
+  "choking-blocks": {
+    title: "USDA FNS-305, Building Blocks, for child care",
+    where: "foods not to serve, and sausages quartered lengthwise",
+    mark: "read",
+  },
+  "choking-extension": {
+    title: "University of Illinois Extension; CDC as reported; AAP",
+    where: "round fruit in quarters, to the fifth birthday",
+    mark: "read",
+  },
+  "choking-dese": {
+    title: "Massachusetts DESE policy, 22 December 2022",
+    where: "bones out; kiwifruit allowed again",
+    mark: "read",
+  },
+  "choking-older": {
+    title: "Sitting down and chewing, past the published ages",
+    where: "to the sixth birthday",
+    mark: "common practice",
+  },
+} as const satisfies Record<string, Source>;
+export type SourceId = keyof typeof SOURCES;
+
+/** A source mark in words, as a page shows it. */
+export function describeMark(mark: SourceMark): string {
+  switch (mark) {
+    case "read":
+      return "read at the source";
+    case "computed":
+      return "worked out from read values";
+    case "from memory":
+      return "from memory, not opened";
+    case "common practice":
+      return "common practice, no source";
+  }
+}
