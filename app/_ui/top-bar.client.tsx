@@ -8,6 +8,7 @@ import { TinMark } from "./tin-mark.tsx";
 const ROOMS = [
   ["/slate", "Slate"],
   ["/callsheet", "Call sheet"],
+  ["/errands", "Errands"],
   ["/verdicts", "Verdicts"],
   ["/larder", "Larder"],
   ["/bible", "Series bible"],

@@ -43,6 +43,7 @@ const OWN_TABLES = [
   "ViewerPromise",
   "ErrandLine",
   "ErrandRun",
+  "ErrandWeek",
   "PrepTiming",
   "StepTick",
   "Waiver",

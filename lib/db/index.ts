@@ -63,3 +63,21 @@ export {
   type StandingVerdict,
 } from "./reactions.ts";
 export { readVerdicts, type VerdictRecord } from "./verdicts.ts";
+export {
+  readGroupPlaces,
+  readHomeMade,
+  readOnSale,
+  type GroupPlace,
+  type OnSale,
+} from "./on-sale.ts";
+export { lotColumns, readLot, readLots, type LotRecord } from "./stock.ts";
+export {
+  ErrandDecisions,
+  readErrandRuns,
+  readErrandWeek,
+  runRow,
+  writeErrandWeek,
+  type ErrandLineRecord,
+  type ErrandRunRecord,
+  type ErrandWeekRecord,
+} from "./errands.ts";

@@ -71,7 +71,9 @@ export {
 } from "./describe-stock.ts";
 export {
   boughtLines,
+  isStanding,
   NO_OVERRIDES,
+  onHandOf,
   PERISHABLE_DAYS_MAX,
   planRuns,
   planRunsWithSolver,
@@ -80,6 +82,8 @@ export {
   replanRuns,
   RUN_BUDGET,
   runItemsOf,
+  standingOf,
+  StandingPlan,
   type FixedLine,
   type FixedReason,
   type FoodOnSale,
@@ -87,6 +91,7 @@ export {
   type Mip,
   type MipAnswer,
   type Offer,
+  type OnHand,
   type Overrides,
   type PossibleTrip,
   type Run,

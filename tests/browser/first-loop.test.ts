@@ -123,6 +123,7 @@ const PAGES = [
   "/slate/2026-03",
   "/slate/2026-04",
   "/slate/week/2026-03-09",
+  "/errands/2026-03-09",
   "/callsheet/2026-03-11",
   "/callsheet/2026-03-14",
   "/verdicts/2026-03-11",

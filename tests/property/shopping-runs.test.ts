@@ -8,6 +8,7 @@ import {
   planRuns,
   planRunsWithSolver,
   replanRuns,
+  standingOf,
   tickLine,
   type RunLine,
   type RunProblem,
@@ -102,7 +103,7 @@ describe("runs", () => {
         expect(short.cost).toBeGreaterThanOrEqual(full.cost - 1e-3);
         expect(short.proven).toBe(short.cost - short.bound < 1e-3);
       }),
-      { numRuns: 30 },
+      { numRuns: 30, examples: [[472100]] },
     );
   });
 
@@ -147,7 +148,7 @@ describe("runs", () => {
           }, new Map());
         const lines = boughtLines(before, plan, ticks);
         const after = { ...before, items: grown, overrides: { ...before.overrides, lines } };
-        const next = replanRuns(before, plan, after);
+        const next = replanRuns(standingOf(before, plan), after);
         expect(faultsOf(after, next)).toEqual([]);
         const kept = linesOf(next);
         for (const line of all) {

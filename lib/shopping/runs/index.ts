@@ -18,6 +18,13 @@ export {
   type Unmet,
 } from "./problem.ts";
 export { boughtLines, problemFrom } from "./go-on.ts";
-export { PERISHABLE_DAYS_MAX, runItemsOf, type FoodOnSale } from "./items.ts";
+export {
+  onHandOf,
+  PERISHABLE_DAYS_MAX,
+  runItemsOf,
+  type FoodOnSale,
+  type OnHand,
+} from "./items.ts";
 export { replanRuns } from "./replan.ts";
 export { possibleTrips, type Hours, type ShopToVisit } from "./trips.ts";
+export { isStanding, standingOf, StandingPlan } from "./standing.ts";

@@ -1,6 +1,6 @@
 import { groupBy } from "#lib/base/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
-import { supplyOfLot } from "../allocate.ts";
+import { type Supply, supplyOfLot } from "../allocate.ts";
 import type { Need } from "../need.ts";
 import { livesOf, type Lot, usualPlace } from "../shelf.ts";
 import type { Offer, RunItem } from "./problem.ts";
@@ -18,17 +18,24 @@ export type FoodOnSale = {
 /** Foods that keep no longer than this are wasted when left over (*common practice, no source*). */
 export const PERISHABLE_DAYS_MAX = 14;
 
+/** Food that is there or certain to be bought, and what it is. */
+export type OnHand = {
+  readonly foodId: string;
+  readonly productId: string | null;
+  readonly supply: Supply;
+};
+
 /**
  * Needs gathered into items to buy, one per food. Where a lunch asks for one product by name, the
  * food's other needs take it too, so that no second pack is opened beside it; where lunches ask for
- * different products, each is an item of its own and the rest goes with the first. Stock of a food
- * serves an item that names no other product. `wasteShare` is the part of its price that a perishable
- * gram counts when it is not used (1: all of it).
+ * different products, each is an item of its own and the rest goes with the first. What is on hand of a
+ * food serves an item that names no other product. `wasteShare` is the part of its price that a
+ * perishable gram counts when it is not used (1: all of it).
  */
 export function runItemsOf(
   needs: readonly Need[],
   foods: ReadonlyMap<string, FoodOnSale>,
-  lots: readonly Lot[],
+  onHand: readonly OnHand[],
   wasteShare = 1,
 ): RunItem[] {
   const byFood = [...groupBy(needs, (need) => need.foodId)];
@@ -39,21 +46,36 @@ export function runItemsOf(
     const byProduct = groupBy(own, (need) => need.productId ?? named);
     const used = new Set<string>();
     return [...byProduct].map(([productId, parts]): RunItem => {
-      const supplies = lots.filter((lot) => lot.foodId === foodId && !used.has(lot.id));
-      const fitting = supplies.filter(
-        (lot) => productId === null || lot.productId === null || lot.productId === productId,
+      const fitting = onHand.filter(
+        (one) =>
+          one.foodId === foodId &&
+          !used.has(one.supply.id) &&
+          (productId === null || one.productId === null || one.productId === productId),
       );
-      for (const lot of fitting) used.add(lot.id);
+      for (const { supply } of fitting) used.add(supply.id);
       return {
         id: productId === null ? foodId : `${foodId}/${productId}`,
         name: food.name,
         needs: parts.map((need) => ({ day: need.day, grams: need.asPurchased })),
-        supplies: fitting.map((lot) => supplyOfLot(lot, food.shelf, food.isOnePiece)),
+        supplies: fitting.map(({ supply }) => supply),
         offers: food.offers.filter((offer) => productId === null || offer.productId === productId),
         lives: livesOf(food.shelf, usualPlace(food.shelf), food.isOnePiece),
         wasteCentsPerGram: wasteShare * wasteCentsOf(food),
       };
     });
+  });
+}
+
+/** Lots as what is on hand of some foods; lots of other foods are left out. */
+export function onHandOf(
+  lots: readonly Lot[],
+  foods: ReadonlyMap<string, Pick<FoodOnSale, "shelf" | "isOnePiece">>,
+): OnHand[] {
+  return lots.flatMap((lot) => {
+    const food = foods.get(lot.foodId);
+    if (!food) return [];
+    const { foodId, productId } = lot;
+    return [{ foodId, productId, supply: supplyOfLot(lot, food.shelf, food.isOnePiece) }];
   });
 }
 

@@ -1,5 +1,6 @@
 import { type RunBudget, RUN_BUDGET, planRuns } from "./plan-runs.ts";
 import type { Run, RunItem, RunPlan, RunProblem, Trip } from "./problem.ts";
+import { baseOf, canStay, isSameTrip, type StandingPlan } from "./standing.ts";
 
 /**
  * The plan after a change, which leaves alone what does not depend on it: items with the same needs,
@@ -7,12 +8,12 @@ import type { Run, RunItem, RunPlan, RunProblem, Trip } from "./problem.ts";
  * planned anew. Its proof speaks of these. A plan from nothing (`planRuns`) may be cheaper.
  */
 export function replanRuns(
-  before: RunProblem,
-  plan: RunPlan,
+  standing: StandingPlan,
   after: RunProblem,
   budget: RunBudget = RUN_BUDGET,
 ): RunPlan {
-  const kept = new Set(after.items.filter((item) => isKept(before, plan, after, item)).map(idOf));
+  const { plan } = standing;
+  const kept = new Set(after.items.filter((item) => isKept(standing, after, item)).map(idOf));
   const keptRuns = plan.runs
     .map((run) => ({ ...run, lines: run.lines.filter((line) => kept.has(line.itemId)) }))
     .filter((run) => run.lines.length > 0);
@@ -27,34 +28,12 @@ export function replanRuns(
   return joined(after, { ...plan, runs: keptRuns }, rest, kept);
 }
 
-function isKept(before: RunProblem, plan: RunPlan, after: RunProblem, item: RunItem): boolean {
-  const was = before.items.find((candidate) => candidate.id === item.id);
-  if (!was || fingerprint(before, was) !== fingerprint(after, item)) return false;
-  if (before.leadDays !== after.leadDays) return false;
+function isKept({ plan, ...standing }: StandingPlan, after: RunProblem, item: RunItem): boolean {
+  if (standing.bases[item.id] !== baseOf(after, item)) return false;
+  if (standing.leadDays !== after.leadDays) return false;
   if (plan.unmet.some((miss) => miss.itemId === item.id)) return false;
   const lines = plan.runs.flatMap((run) => run.lines).filter((line) => line.itemId === item.id);
-  return lines.every((line) => line.fixed !== null || isPossible(after, line));
-}
-
-/** Everything a plan for an item rests on, as text that is equal exactly when it is. */
-function fingerprint({ overrides }: RunProblem, item: RunItem): string {
-  const products = new Set(item.offers.map((offer) => offer.productId));
-  const decided = {
-    lines: overrides.lines.filter((line) => line.itemId === item.id),
-    onlyAt: overrides.onlyAt.filter((only) => only.itemId === item.id),
-    noneLeft: overrides.noneLeft.filter((none) => products.has(none.productId)),
-  };
-  return JSON.stringify([item, decided], (_, value: unknown) =>
-    typeof value === "bigint" ? `${value}` : value,
-  );
-}
-
-function isPossible({ trips, overrides }: RunProblem, { shopId, day }: Trip): boolean {
-  const isSame = (trip: Trip): boolean => trip.shopId === shopId && trip.day === day;
-  const isBanned = overrides.notTo.some(
-    (ban) => (ban.shopId ?? shopId) === shopId && (ban.day ?? day) === day,
-  );
-  return overrides.goTo.some(isSame) || (trips.some(isSame) && !isBanned);
+  return lines.every((line) => canStay(after, line));
 }
 
 function joined(problem: RunProblem, kept: RunPlan, rest: RunPlan, ids: Set<string>): RunPlan {
@@ -88,10 +67,6 @@ function tripCents({ trips, overrides }: RunProblem, run: Trip): number {
 
 function wasteCents({ items }: RunProblem, itemId: string): number {
   return items.find((item) => item.id === itemId)?.wasteCentsPerGram ?? 0;
-}
-
-function isSameTrip(one: Trip, other: Trip): boolean {
-  return one.shopId === other.shopId && one.day === other.day;
 }
 
 function idOf(item: RunItem): string {

@@ -17,6 +17,8 @@ import {
   possibleTrips,
   problemFrom,
   replanRuns,
+  standingOf,
+  onHandOf,
   runItemsOf,
   tickLine,
   weekCosts,
@@ -138,7 +140,7 @@ describe("a plan of runs", () => {
       lot("tub", { grams: 90 }),
       lot("grapes", { foodId: "grapes", grams: 100, useBy: WED }),
     ];
-    const stocked = problem({ items: runItemsOf(NEEDS, FOODS, lots) });
+    const stocked = problem({ items: runItemsOf(NEEDS, FOODS, onHandOf(lots, FOODS)) });
     const plan = planRuns(stocked);
     expect(wordsOf(plan)).toEqual(["2026-03-07 greens grapes: 1 bag of 340 g"]);
     expect(plan.fromStock.map(({ lotId, grams }) => [lotId, Math.round(grams)])).toEqual([
@@ -181,13 +183,16 @@ describe("when the week changes", () => {
     const plan = planRuns(before);
     const more = week([[hummus, WED, 60, "g"]]);
     const after = problem({ items: runItemsOf([...NEEDS, ...more], FOODS, []) });
-    const next = replanRuns(before, plan, after);
+    const next = replanRuns(standingOf(before, plan), after);
     expect(wordsOf(next)).toEqual([
       "2026-03-07 market grapes: 1 bag of 340 g",
       "2026-03-07 market hummus: 2 bags of 200 g",
     ]);
     expect(faultsOf(after, next)).toEqual([]);
-    expect(replanRuns(before, plan, before)).toMatchObject({ runs: plan.runs, cost: plan.cost });
+    expect(replanRuns(standingOf(before, plan), before)).toMatchObject({
+      runs: plan.runs,
+      cost: plan.cost,
+    });
   });
 
   test("they had none: what is ticked stays, the rest goes on from there", () => {
@@ -200,7 +205,7 @@ describe("when the week changes", () => {
     const missing = { lineId: none.id, state: "none-left", packs: 0, paidCents: null } as const;
     const ticks = tickLine(first, missing, "phone");
     const after = problemFrom(before, plan, ticks, { shopId: "market", day: SAT });
-    const next = replanRuns(before, plan, after);
+    const next = replanRuns(standingOf(before, plan), after);
     expect(wordsOf(next)).toEqual([
       "2026-03-07 greens grapes: 1 bag of 340 g",
       "2026-03-07 market hummus: 1 bag of 200 g",

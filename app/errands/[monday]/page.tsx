@@ -1,0 +1,106 @@
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { addDays, Day, daySpan, mondayOf, weeksLater } from "#lib/calendar/index.ts";
+import {
+  lastErrandWeek,
+  loadErrands,
+  type ErrandsView,
+} from "#lib/use-cases/errands/load-errands.ts";
+import { requestContext } from "#app/_server/context.ts";
+import { PageHead } from "#app/_ui/page-head.tsx";
+import { PrintButton } from "#app/_ui/print-button.client.tsx";
+import { ThemeTitle } from "#app/_ui/theme-title.tsx";
+import { RunSheet } from "../run-sheet.tsx";
+import { WeekNotes } from "../week-notes.tsx";
+import styles from "../errands.module.css";
+
+export default async function ErrandsWeek({ params }: PageProps<"/errands/[monday]">) {
+  const monday = Day.safeParse((await params).monday);
+  if (!monday.success || mondayOf(monday.data) !== monday.data) notFound();
+  const context = await requestContext();
+  const view = await loadErrands(context, monday.data);
+  if (!view) notFound();
+  const first = mondayOf(context.today);
+  return (
+    <>
+      <PageHead
+        kicker={`Errands for the lunches of ${daySpan(view.monday, addDays(view.monday, 4))}`}
+        title={view.monday === first ? "This week’s errands" : headingOf(view, first)}
+      >
+        {view.monday > first && (
+          <Link className="btn plain" href={`/errands/${weeksLater(view.monday, -1)}`}>
+            Week before
+          </Link>
+        )}
+        {view.monday < lastErrandWeek(context.today) && (
+          <Link className="btn plain" href={`/errands/${weeksLater(view.monday, 1)}`}>
+            Week after
+          </Link>
+        )}
+        <PrintButton label="Print one page" />
+      </PageHead>
+      <article className={styles.sheet}>
+        <Top view={view} />
+        <Runs view={view} />
+        <WeekNotes view={view} />
+      </article>
+    </>
+  );
+}
+
+function headingOf({ monday }: ErrandsView, first: Day): string {
+  return monday === weeksLater(first, 1) ? "Next week’s errands" : "Errands ahead";
+}
+
+function Top({ view }: { readonly view: ErrandsView }) {
+  const open = view.runs.flatMap((run) => run.aisles.flatMap((aisle) => aisle.lines));
+  const left = open.filter((line) => line.state === "open").length;
+  return (
+    <div className={styles.top}>
+      <dl className={styles.facts}>
+        <dt>Runs</dt>
+        <dd>{view.runs.length}</dd>
+        <dt>Lines</dt>
+        <dd>
+          {left} open of {open.length}
+        </dd>
+      </dl>
+      <div className={styles.name}>
+        <p className="small quiet">Shopping for {daySpan(view.monday, addDays(view.monday, 4))}</p>
+        <ThemeTitle name={view.title ?? "Nothing pencilled"} as="p" />
+      </div>
+      <dl className={styles.facts}>
+        <dt>Cost</dt>
+        <dd>{view.cost.sentence}</dd>
+      </dl>
+    </div>
+  );
+}
+
+function Runs({ view }: { readonly view: ErrandsView }) {
+  if (view.runs.length === 0) {
+    return (
+      <div className={styles.box}>
+        <p>
+          {view.hasLunches
+            ? "Nothing to buy: what these lunches need is at home."
+            : "No lunch of this week is composed yet, so nothing is needed."}
+        </p>
+        {!view.hasLunches && (
+          <p className="noprint">
+            <Link className="btn" href={`/slate/${view.monday.slice(0, 7)}`}>
+              Open the slate
+            </Link>
+          </p>
+        )}
+      </div>
+    );
+  }
+  return (
+    <div className={styles.runs}>
+      {view.runs.map((run) => (
+        <RunSheet key={`${run.day} ${run.shopId}`} run={run} currency={view.currency} />
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+import { describeGrams, LIFE_CAUTION } from "#lib/shopping/index.ts";
+import type { ErrandsView } from "#lib/use-cases/errands/load-errands.ts";
+import styles from "./errands.module.css";
+
+/** What the lists do not say: questions, what stock covers, what is left over, what is made at home. */
+export function WeekNotes({ view }: { readonly view: ErrandsView }) {
+  return (
+    <div className={styles.notes}>
+      <Note
+        title="At home already"
+        lines={view.fromStock}
+        empty="Nothing on hand is used for this week."
+      />
+      <Note
+        title="Will be left over"
+        lines={view.leftovers}
+        empty="Every pack is used up."
+        foot={view.leftovers.length > 0 ? LIFE_CAUTION : undefined}
+      />
+      <Note
+        title="Made at home"
+        lines={view.homeMade.map(
+          ({ name, grams, days }) => `${name}: ${describeGrams(grams)} for ${days.join(", ")}`,
+        )}
+        empty="Nothing of the house kitchen is planned."
+        foot={
+          view.homeMade.length > 0
+            ? "Their ingredients are not on these lists: add them by hand."
+            : undefined
+        }
+      />
+      {view.unmet.length > 0 && <Note title="Cannot be had in time" lines={view.unmet} empty="" />}
+    </div>
+  );
+}
+
+function Note({
+  title,
+  lines,
+  empty,
+  foot,
+}: {
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly empty: string;
+  readonly foot?: string | undefined;
+}) {
+  return (
+    <section className={styles.box}>
+      <h2>{title}</h2>
+      {lines.length === 0 ? (
+        <p className="small quiet">{empty}</p>
+      ) : (
+        <ul>
+          {lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+      {foot !== undefined && <p className="small quiet">{foot}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,128 @@
+import { addDays, mondayOf, type Day } from "#lib/calendar/index.ts";
+import type { Food } from "#lib/catalog/index.ts";
+import {
+  readChildren,
+  readEpisodes,
+  readFoodsById,
+  readGroupPlaces,
+  readHomeMade,
+  readLots,
+  readOnSale,
+  readSettings,
+  readShops,
+  type ChildRecord,
+  type Db,
+  type EpisodeRecord,
+  type LotRecord,
+  type Settings,
+  type ShopRecord,
+} from "#lib/db/index.ts";
+import { needsOf, type Need, type NeedProblem, type PlannedItem } from "#lib/shopping/index.ts";
+import type { OfferGround } from "./offers.ts";
+
+/** A shop for series that have named none yet; it becomes a record when something is ticked there. */
+const ANY_SHOP: ShopRecord = {
+  id: "any-shop",
+  name: "Any shop",
+  days: [1, 2, 3, 4, 5, 6, 7],
+  hours: "",
+  distanceOrder: 0,
+  aisles: [],
+  note: "",
+  isRetired: false,
+};
+
+/** A staple to be kept at a level. */
+type ParRecord = {
+  readonly foodId: string;
+  readonly gramsPerDay: number;
+  readonly leadDays: number;
+  readonly reserveGrams: number;
+};
+
+/** An item of a lunch that is still to be made, as far as shopping goes. */
+type ItemToBuyFor = PlannedItem & { readonly weekOf: Day; readonly shopId: string | null };
+
+/** Everything the errands of some weeks rest on, read once. */
+export type ErrandGround = OfferGround & {
+  readonly today: Day;
+  readonly settings: Settings;
+  readonly children: readonly ChildRecord[];
+  readonly episodes: readonly EpisodeRecord[];
+  readonly items: readonly ItemToBuyFor[];
+  readonly needs: readonly Need[];
+  readonly problems: readonly NeedProblem[];
+  readonly foods: ReadonlyMap<string, Food>;
+  readonly lots: readonly LotRecord[];
+  readonly homeMade: ReadonlySet<string>;
+  readonly pars: readonly ParRecord[];
+};
+
+/** Reads the ground for the weeks from this one to the week of `monday`. */
+export async function readErrandGround(db: Db, today: Day, monday: Day): Promise<ErrandGround> {
+  const first = mondayOf(today);
+  const [settings, children, episodes, lots, places, allShops, pars] = await Promise.all([
+    readSettings(db),
+    readChildren(db),
+    readEpisodes(db, first, monday),
+    readLots(db),
+    readGroupPlaces(db),
+    readShops(db),
+    db.par.findMany({ orderBy: { foodId: "asc" } }),
+  ]);
+  const items = itemsToBuyFor(episodes, children, today);
+  const foodIds = [
+    ...new Set([
+      ...items.map((item) => item.food.id),
+      ...lots.map((lot) => lot.foodId),
+      ...pars.map((par) => par.foodId),
+    ]),
+  ];
+  const [foods, onSale, homeMade] = await Promise.all([
+    readFoodsById(db, foodIds),
+    readOnSale(db, foodIds, addDays(today, 1)),
+    readHomeMade(db, foodIds),
+  ]);
+  const shops = allShops.filter((shop) => !shop.isRetired);
+  return {
+    ...{ today, settings, children, episodes, items, foods, onSale, places, homeMade, pars },
+    ...needsOf(items),
+    shops: shops.length > 0 ? shops : [ANY_SHOP],
+    lots: lots.filter((lot) => !lot.isRecalled),
+  };
+}
+
+/** Planned items of lunches from `today` on whose lid is not shut, with who eats how much. */
+function itemsToBuyFor(
+  episodes: readonly EpisodeRecord[],
+  children: readonly ChildRecord[],
+  today: Day,
+): ItemToBuyFor[] {
+  const eaters = children.filter((child) => !child.isRetired);
+  return episodes.flatMap(({ weekOf, lunches }) =>
+    lunches
+      .filter((lunch) => !lunch.isPacked && lunch.date >= today)
+      .flatMap((lunch) =>
+        lunch.items
+          .filter(({ fate }) => fate === "planned" || fate === "stepped-in")
+          .map((item) => ({
+            id: item.id,
+            weekOf,
+            day: lunch.date,
+            food: item.food,
+            productId: item.productId,
+            shopId: item.shopId,
+            amount: item.amount,
+            unit: item.unit,
+            eaters:
+              eaters.length === 0
+                ? [{ childId: "someone", portionFactor: 1, share: null }]
+                : eaters.map(({ id, portionFactor }) => ({
+                    childId: id,
+                    portionFactor,
+                    share: item.shares.find((share) => share.childId === id)?.amount ?? null,
+                  })),
+          })),
+      ),
+  );
+}
