@@ -70,7 +70,7 @@ export {
   type GroupPlace,
   type OnSale,
 } from "./on-sale.ts";
-export { lotColumns, readLot, readLots, type LotRecord } from "./stock.ts";
+export { readLotRecords, type LotRecord } from "./stock.ts";
 export {
   ErrandDecisions,
   readErrandRuns,

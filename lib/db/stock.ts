@@ -20,27 +20,13 @@ const include = {
 type LotRow = Prisma.StockGetPayload<{ include: typeof include }>;
 
 /** Every lot on hand, in the order they came; recalled ones are marked. */
-export async function readLots(db: Db): Promise<LotRecord[]> {
+export async function readLotRecords(db: Db): Promise<LotRecord[]> {
   const rows = await db.stock.findMany({
     where: { goneOn: null },
     include,
     orderBy: [{ boughtOn: "asc" }, { id: "asc" }],
   });
   return rows.map(lotOfRow);
-}
-
-/** One lot on hand, or undefined when there is none or it is gone. */
-export async function readLot(db: Db, id: string): Promise<LotRecord | undefined> {
-  const row = await db.stock.findUnique({ where: { id }, include });
-  return row?.goneOn === null ? lotOfRow(row) : undefined;
-}
-
-/** What changes of a lot over its life, as columns. */
-export function lotColumns(
-  lot: Pick<Lot, "grams" | "boughtOn" | "openedOn" | "useBy" | "place">,
-): Pick<Prisma.StockUncheckedCreateInput, "grams" | "boughtOn" | "openedOn" | "useBy" | "place"> {
-  const { grams, boughtOn, openedOn, useBy, place } = lot;
-  return { grams, boughtOn, openedOn, useBy, place };
 }
 
 function lotOfRow(row: LotRow): LotRecord {

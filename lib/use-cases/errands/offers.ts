@@ -6,7 +6,9 @@ import { packGramsOf, type FoodOnSale, type Offer } from "#lib/shopping/index.ts
 /** Servings in the pack that is assumed of a food no product is on record for (common practice, no source). */
 const ASSUMED_SERVINGS = 4;
 const ASSUMED = "assumed:";
+/** Fruit and vegetables are sold by the piece from this weight on; lighter ones by the pack (common practice, no source). */
 const LOOSE_GROUPS = new Set(["fruit", "vegetable"]);
+const PIECE_GRAMS_MIN = 50;
 
 /** Whether a line is of a pack that was assumed, since no product of the food is on record. */
 export function isAssumed(productId: string): boolean {
@@ -81,18 +83,22 @@ function assumedOffers(food: Food, ground: OfferGround, alsoAt: readonly string[
   );
   const some = ground.shops.filter((shop) => sellers.has(shop.id) || alsoAt.includes(shop.id));
   const shops = some.length > 0 ? some : ground.shops;
-  const piece =
-    LOOSE_GROUPS.has(food.group) && food.countUnit ? food.unitWeights[food.countUnit] : 0;
-  const edible = piece || ASSUMED_SERVINGS * food.servingGrams;
+  const piece = pieceGrams(food);
+  const edible = piece ?? ASSUMED_SERVINGS * food.servingGrams;
   const grams = edible / food.yieldFactor;
   return shops.map((shop) => ({
     productId: assumedProduct(food.id),
     name: food.name,
-    packWord: piece ? (food.countUnit ?? "piece") : "pack",
+    packWord: piece === undefined ? "pack" : (food.countUnit ?? "piece"),
     shopId: shop.id,
     packGrams: fractionOf(Number(grams.toPrecision(3))),
     priceCents: Math.round((edible / food.servingGrams) * food.servingCents),
   }));
+}
+
+function pieceGrams({ group, countUnit, unitWeights }: Food): number | undefined {
+  const grams = countUnit === null || !LOOSE_GROUPS.has(group) ? undefined : unitWeights[countUnit];
+  return grams !== undefined && grams >= PIECE_GRAMS_MIN ? grams : undefined;
 }
 
 /** A single piece that is cut when first used, such as a melon. */
