@@ -1,11 +1,21 @@
 import { describeGrams, LIFE_CAUTION } from "#lib/shopping/index.ts";
 import type { ErrandsView } from "#lib/use-cases/errands/load-errands.ts";
+import { WeekPlan } from "./week-plan.client.tsx";
 import styles from "./errands.module.css";
 
 /** What the lists do not say: questions, what stock covers, what is left over, what is made at home. */
 export function WeekNotes({ view }: { readonly view: ErrandsView }) {
   return (
     <div className={styles.notes}>
+      <WeekPlan
+        view={{
+          monday: view.monday,
+          proof: view.proof,
+          otherTrips: view.otherTrips,
+          notTo: view.notTo,
+          onlyAt: view.onlyAt,
+        }}
+      />
       <Note
         title="At home already"
         lines={view.fromStock}

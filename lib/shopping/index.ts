@@ -72,6 +72,7 @@ export {
 export {
   boughtLines,
   isStanding,
+  lineIdOf,
   NO_OVERRIDES,
   onHandOf,
   PERISHABLE_DAYS_MAX,

@@ -91,3 +91,23 @@ const GOODS: readonly (readonly [string, number, number, readonly string[]])[] =
 /** The Monday that the tests shop for, and the Saturday before it. */
 export const MONDAY = day("2026-03-16");
 export const SATURDAY = day("2026-03-14");
+
+/** A tick of a line as a phone sends it; `turn` is its logical time. */
+export function tickOf(
+  line: { readonly id: string; readonly on: string; readonly at: string; readonly packs: number },
+  state: "open" | "bought" | "none-left" | "dropped",
+  turn = 1,
+  own: {
+    readonly packs?: number;
+    readonly paidCents?: number | null;
+    readonly device?: string;
+  } = {},
+) {
+  const { device = "phone", ...rest } = own;
+  return {
+    ...{ lineId: line.id, shopId: line.at, day: day(line.on), state, packs: line.packs },
+    paidCents: null,
+    ...rest,
+    stamp: `${String(turn).padStart(12, "0")}:${device}`,
+  };
+}

@@ -10,7 +10,7 @@ import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
-import { RunSheet } from "../run-sheet.tsx";
+import { RunsDesk } from "../runs-desk.client.tsx";
 import { WeekNotes } from "../week-notes.tsx";
 import styles from "../errands.module.css";
 
@@ -96,11 +96,15 @@ function Runs({ view }: { readonly view: ErrandsView }) {
       </div>
     );
   }
+  const made = view.runs.filter((run) => !run.isOver && !run.isDone);
   return (
-    <div className={styles.runs}>
-      {view.runs.map((run) => (
-        <RunSheet key={`${run.day} ${run.shopId}`} run={run} currency={view.currency} />
-      ))}
-    </div>
+    <RunsDesk
+      monday={view.monday}
+      runs={view.runs}
+      currency={view.currency}
+      trips={[...made, ...view.otherTrips].map(({ shopId, shopName, day }) => ({
+        ...{ shopId, shopName, day },
+      }))}
+    />
   );
 }

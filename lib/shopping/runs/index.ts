@@ -17,6 +17,7 @@ export {
   type Trip,
   type Unmet,
 } from "./problem.ts";
+export { lineId as lineIdOf } from "./fixed-lines.ts";
 export { boughtLines, problemFrom } from "./go-on.ts";
 export {
   onHandOf,

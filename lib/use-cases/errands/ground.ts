@@ -21,7 +21,7 @@ import { needsOf, type Need, type NeedProblem, type PlannedItem } from "#lib/sho
 import type { OfferGround } from "./offers.ts";
 
 /** A shop for series that have named none yet; it becomes a record when something is ticked there. */
-const ANY_SHOP: ShopRecord = {
+export const ANY_SHOP: ShopRecord = {
   id: "any-shop",
   name: "Any shop",
   days: [1, 2, 3, 4, 5, 6, 7],

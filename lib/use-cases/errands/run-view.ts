@@ -29,6 +29,8 @@ export type LineView = {
   /** No product of the food is on record: pack and price are assumed. */
   readonly isAssumed: boolean;
   readonly isByHand: boolean;
+  /** Shops that sell it; empty where it is not asked for by a lunch. */
+  readonly sellers: readonly string[];
 };
 
 /** A run as pages show it, its lines by aisle in the user's order. */
@@ -131,6 +133,9 @@ function plannedLine(
     isOnlyThere: sale?.onlyThere ?? false,
     isAssumed: isAssumed(line.productId),
     isByHand: line.fixed === "by-hand",
+    sellers: [
+      ...new Set(week.question.foods.get(foodId)?.offers.map((offer) => offer.shopId) ?? []),
+    ],
   };
 }
 
@@ -158,6 +163,7 @@ function recordedLine(
     isOnlyThere: sale?.onlyThere ?? false,
     isAssumed: line.foodId !== null && line.productId === null,
     isByHand: line.byHand,
+    sellers: [],
   };
 }
 

@@ -66,7 +66,7 @@ function planOf(problem: RunProblem, { record }: WeekRecords): RunPlan {
 }
 
 /** How the lines came about: of the plan, and of those ticked before, which it no longer holds. */
-function toldOf(
+export function toldOf(
   { needs }: WeekQuestion,
   plan: RunPlan,
   { record, runs }: WeekRecords,

@@ -22,6 +22,8 @@ const LEAD_DAYS = 1;
 /** Runs for a week are made from the Friday before it. */
 const DAYS_BEFORE = 3;
 const DAYS_BETWEEN_RUNS = 7;
+/** How the id of a line begins that is bought besides what lunches ask for. */
+export const BESIDES = "besides";
 
 /** What a week's runs are to be planned from. */
 export type WeekQuestion = {
@@ -151,7 +153,7 @@ function overridesOf(
 
 /** A line whose packs or shop were fixed by hand, where a lunch or a level asks for its food. */
 function fixedLine(items: readonly RunItem[], line: ErrandLineRecord): FixedLine | undefined {
-  if (!line.byHand || line.state !== "open" || line.packs < 1) return undefined;
+  if (!line.byHand || line.state !== "open" || line.id.startsWith(BESIDES)) return undefined;
   const item = items.find((one) => isLineOf(one, line));
   const offers = item?.offers.filter((offer) => offer.productId === productOf(line)) ?? [];
   const offer = offers.find((one) => one.shopId === line.shopId) ?? offers[0];

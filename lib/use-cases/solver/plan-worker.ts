@@ -7,6 +7,7 @@ import {
   type BoundEvent,
   type ItemsHint,
 } from "#lib/planner/index.ts";
+import { planRunsWithSolver, type SolveMip } from "#lib/shopping/index.ts";
 import { loadSolver } from "./highs-solver.ts";
 import { solveLp } from "./model-files.ts";
 import { warmUpProblem } from "./warm-up-problem.ts";
@@ -14,6 +15,9 @@ import type { WorkerJob, WorkerReply } from "./worker-messages.ts";
 
 // Entry of a worker thread: takes one job, answers, and is ended by whoever started it. Solving blocks
 // this thread for seconds; nothing else runs here.
+
+/** Item plans worked out before a week's runs go to the solver; two of its five seconds. */
+const SEARCH_FIRST = { steps: 200_000, gap: 0 };
 
 const solverLoading = loadSolver();
 // Compiles the search before the first job: the first plan should not wait for it.
@@ -27,6 +31,7 @@ async function run(job: WorkerJob): Promise<void> {
   try {
     if (job.kind === "plan") await plan(job);
     else if (job.kind === "bound") await bound(job);
+    else if (job.kind === "runs") await runs(job);
     else reply({ kind: "mip", answer: await solveLp(job.mip, job.secondsMax) });
     reply({ kind: "done" });
   } catch (error) {
@@ -56,6 +61,11 @@ function lastHint(peer: MessagePort): ItemsHint | undefined {
     if (event.kind === "hint") hint = event.hint;
   }
   return hint;
+}
+
+async function runs(job: Extract<WorkerJob, { kind: "runs" }>): Promise<void> {
+  const solve: SolveMip = (mip) => solveLp(mip, job.secondsMax);
+  reply({ kind: "runs", plan: await planRunsWithSolver(job.problem, solve, SEARCH_FIRST) });
 }
 
 async function bound(job: Extract<WorkerJob, { kind: "bound" }>): Promise<void> {

@@ -1,6 +1,6 @@
 import type { MessagePort } from "node:worker_threads";
 import type { PlanProblem, PlanStep } from "#lib/planner/index.ts";
-import type { Mip, MipAnswer } from "#lib/shopping/index.ts";
+import type { Mip, MipAnswer, RunPlan, RunProblem } from "#lib/shopping/index.ts";
 
 /** What a worker is told, once in its life. `peer` leads to the other worker of the pair. */
 export type WorkerJob =
@@ -16,7 +16,8 @@ export type WorkerJob =
       readonly secondsMax: number;
       readonly peer: MessagePort;
     }
-  | { readonly kind: "mip"; readonly mip: Mip; readonly secondsMax: number };
+  | { readonly kind: "mip"; readonly mip: Mip; readonly secondsMax: number }
+  | { readonly kind: "runs"; readonly problem: RunProblem; readonly secondsMax: number };
 
 /** What a worker tells. */
 export type WorkerReply =
@@ -24,5 +25,6 @@ export type WorkerReply =
   | { readonly kind: "step"; readonly step: PlanStep }
   | { readonly kind: "bound"; readonly bound: number }
   | { readonly kind: "mip"; readonly answer: MipAnswer }
+  | { readonly kind: "runs"; readonly plan: RunPlan }
   | { readonly kind: "done" }
   | { readonly kind: "failed"; readonly message: string };

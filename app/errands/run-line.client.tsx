@@ -1,0 +1,78 @@
+"use client";
+
+import { useId } from "react";
+import type { Day } from "#lib/calendar/index.ts";
+import type { Tick } from "#lib/shopping/index.ts";
+import { moneyIn } from "#lib/use-cases/errands/money.ts";
+import type { LineView, RunView } from "#lib/use-cases/errands/run-view.ts";
+import { LineMore, type TripChoice } from "./line-more.client.tsx";
+import type { TickChange } from "./use-ticks.client.ts";
+import styles from "./errands.module.css";
+
+const STATE_WORDS = {
+  open: "",
+  bought: "bought",
+  "none-left": "they had none",
+  dropped: "left out",
+} as const;
+
+/** One line: the tick, what and how much, and the rest behind it. */
+export function RunLine({
+  monday,
+  run,
+  line,
+  tick,
+  trips,
+  currency,
+  onTick,
+}: {
+  readonly monday: Day;
+  readonly run: RunView;
+  readonly line: LineView;
+  readonly tick: Tick;
+  readonly trips: readonly TripChoice[];
+  readonly currency: string;
+  readonly onTick: (change: TickChange) => void;
+}) {
+  const id = useId();
+  const money = moneyIn(currency);
+  const isHad = tick.state === "open" || tick.state === "bought";
+  const price = tick.paidCents ?? line.cents;
+  const words = [
+    line.amount,
+    line.forDays.length > 0 && `for ${line.forDays.join(", ")}`,
+    line.isAssumed && "no product on record: pack and price assumed",
+  ];
+  return (
+    <li className={styles.line}>
+      <input
+        type="checkbox"
+        id={id}
+        className={styles.tick}
+        checked={tick.state === "bought"}
+        disabled={!isHad}
+        onChange={(event) => {
+          onTick({ state: event.target.checked ? "bought" : "open" });
+        }}
+      />
+      <div className={styles.what}>
+        <label htmlFor={id} className={styles.label}>
+          <span>{isHad ? line.name : <s>{line.name}</s>}</span>
+          <span className="small quiet">{words.filter(Boolean).join(", ")}</span>
+        </label>
+        {(line.isOnlyThere || line.isByHand || tick.state !== "open") && (
+          <p className={styles.tags}>
+            {tick.state !== "open" && <span className="tag">{STATE_WORDS[tick.state]}</span>}
+            {line.isOnlyThere && <span className="tag">only there</span>}
+            {line.isByHand && <span className="tag">by hand</span>}
+          </p>
+        )}
+        <LineMore key={tick.stamp} {...{ monday, run, line, tick, trips, onTick }} />
+      </div>
+      <span className="num">
+        {price === null || !isHad ? "" : money(price)}
+        {tick.paidCents !== null && isHad && <span className="sr"> paid</span>}
+      </span>
+    </li>
+  );
+}
