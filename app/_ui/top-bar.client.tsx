@@ -9,6 +9,7 @@ const ROOMS = [
   ["/slate", "Slate"],
   ["/callsheet", "Call sheet"],
   ["/errands", "Errands"],
+  ["/mise", "Mise"],
   ["/verdicts", "Verdicts"],
   ["/larder", "Larder"],
   ["/bible", "Series bible"],

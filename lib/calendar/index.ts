@@ -37,3 +37,11 @@ export {
   WEEKDAYS,
 } from "./describe-day.ts";
 export { ClockTime, clockTime, minutesOfDay } from "./clock.ts";
+export {
+  clockChanges,
+  isTimeZone,
+  offsetSeconds,
+  wallClock,
+  type ClockChange,
+  type WallClock,
+} from "./zone.ts";

@@ -42,6 +42,13 @@ export {
 } from "./larder.ts";
 export { parseColumn } from "./json.ts";
 export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";
+export {
+  readRecordedMinutes,
+  readStepTicks,
+  tickStep,
+  untickStep,
+  type StepTick,
+} from "./kitchen-records.ts";
 export { readSettings, Settings, writeSettings } from "./settings.ts";
 export {
   Fate,

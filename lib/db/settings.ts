@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { ClockTime } from "#lib/calendar/index.ts";
+import { ClockTime, isTimeZone } from "#lib/calendar/index.ts";
 import { DEFAULT_REST_DAYS } from "#lib/repeats/index.ts";
 import type { Db } from "./client.ts";
 
@@ -51,6 +51,12 @@ export const Settings = z.object({
   gear: z.string().max(2000).default(""),
   /** Monthly mean outdoor temperature, °C, January first; null: not said. */
   climateC: z.array(z.number().min(-40).max(50)).length(12).nullable().default(null),
+  /** The kitchen's zone in the IANA time zone database; null: that of the machine. */
+  timeZone: z
+    .string()
+    .refine(isTimeZone, { error: "This is not a time zone. Use one like Europe/Oslo." })
+    .nullable()
+    .default(null),
   isWelcomed: z.boolean().default(false),
 });
 export type Settings = z.infer<typeof Settings>;

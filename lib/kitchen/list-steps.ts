@@ -1,11 +1,14 @@
 import type { Food, PrepStep, Trick } from "#lib/catalog/index.ts";
 import { learnMinutes } from "./learn-minutes.ts";
 import type { KitchenStep } from "./step.ts";
-import { packMinutes, stepOfTrick, stepsOfFood } from "./usual-steps.ts";
+import { COLD_STEPS, packMinutes, stepOfTrick, stepsOfFood } from "./usual-steps.ts";
 
 /** An item to be packed, with its tricks. */
 export type KitchenItem = {
-  readonly food: Pick<Food, "id" | "name" | "prepSteps" | "traits" | "group" | "sliceable">;
+  readonly food: Pick<
+    Food,
+    "id" | "name" | "prepSteps" | "traits" | "group" | "sliceable" | "holding"
+  >;
   readonly tricks: readonly Pick<Trick, "id" | "name" | "kind" | "minutes">[];
 };
 
@@ -34,26 +37,26 @@ export function listSteps(
     return stepsOfItem(item, isFirst, recorded);
   });
   if (items.length === 0) return steps;
-  const usual = packMinutes(items.length, tins);
-  return [
+  const isCold = items.some(({ food }) => food.holding === "cold");
+  const before = [
     ...dropTwins(steps),
-    {
-      ...{ id: PACKING, kind: "pack", foodId: null, timingName: PACKING, about: "the tins" },
-      ...{ name: "Pack, on camera", handsOn: true, appliance: "none", earliest: "morning" },
-      ...{ holdMinutesMax: null, ...learnMinutes(usual, recorded(null, PACKING)) },
-      after: [...new Set(steps.map(({ id }) => id))],
-    },
+    ...(isCold ? inOrder(COLD_STEPS.map(named), ICE_PACKS, recorded) : []),
   ];
+  const usual = packMinutes(items.length, tins);
+  const pack: KitchenStep = {
+    ...{ id: PACKING, kind: "pack", foodId: null, timingName: PACKING, about: "the tins" },
+    ...{ name: "Pack, on camera", handsOn: true, appliance: "none", earliest: "morning" },
+    ...{ holdMinutesMax: null, ...learnMinutes(usual, recorded(null, PACKING)) },
+    after: before.map(({ id }) => id),
+  };
+  return [...before, pack];
 }
+
+const ICE_PACKS = { id: null, name: "ice packs" } as const;
 
 function stepsOfItem(item: KitchenItem, isFirst: boolean, recorded: Recorded): KitchenStep[] {
   const { food, tricks } = item;
-  const names = new Map<string, number>();
-  const own: Named[] = stepsOfFood(food).map((step) => {
-    const count = (names.get(step.name) ?? 0) + 1;
-    names.set(step.name, count);
-    return { step, kind: "food", timingName: count === 1 ? step.name : `${step.name} (${count})` };
-  });
+  const own = stepsOfFood(food).map(named);
   const cuts: Named[] = [];
   const dressings: Named[] = [];
   for (const trick of tricks) {
@@ -72,12 +75,21 @@ function stepsOfItem(item: KitchenItem, isFirst: boolean, recorded: Recorded): K
   const chain = [...own.slice(0, cutAt), ...cuts, ...own.slice(cutAt)];
   const written = inOrder(chain, food, recorded);
   const lastBeforeHeat = written[cutAt + cuts.length - 1]?.id;
-  const dressed = dressings.map((named) =>
-    writeStep(named, food, lastBeforeHeat === undefined ? [] : [lastBeforeHeat], recorded),
+  const dressed = dressings.map((dressing) =>
+    writeStep(dressing, food, lastBeforeHeat === undefined ? [] : [lastBeforeHeat], recorded),
   );
   const all = [...written, ...dressed];
   return isFirst ? all : all.filter(({ kind }) => kind === "trick");
 }
+
+/** A step under its own name; the second of one name is told apart. */
+function named(step: PrepStep, index: number, all: readonly PrepStep[]): Named {
+  const earlier = all.slice(0, index).filter(({ name }) => name === step.name).length;
+  const timingName = earlier === 0 ? step.name : `${step.name} (${earlier + 1})`;
+  return { step, kind: "food", timingName };
+}
+
+type About = { readonly id: string | null; readonly name: string };
 
 type Named = {
   readonly step: PrepStep;
@@ -86,13 +98,13 @@ type Named = {
 };
 
 /** One after another; a step that runs alongside waits only for what the one before it waits for. */
-function inOrder(chain: readonly Named[], food: KitchenItem["food"], recorded: Recorded) {
+function inOrder(chain: readonly Named[], food: About, recorded: Recorded) {
   const steps: KitchenStep[] = [];
   let open: string[] = [];
-  for (const named of chain) {
+  for (const link of chain) {
     const before = steps.at(-1);
-    const isAlongside = named.step.alongside === true && before !== undefined;
-    const step = writeStep(named, food, isAlongside ? before.after : open, recorded);
+    const isAlongside = link.step.alongside === true && before !== undefined;
+    const step = writeStep(link, food, isAlongside ? before.after : open, recorded);
     open = isAlongside ? [...open, step.id] : [step.id];
     steps.push(step);
   }
@@ -101,12 +113,13 @@ function inOrder(chain: readonly Named[], food: KitchenItem["food"], recorded: R
 
 function writeStep(
   { step, kind, timingName }: Named,
-  food: KitchenItem["food"],
+  food: About,
   after: readonly string[],
   recorded: Recorded,
 ): KitchenStep {
   return {
-    ...{ id: `${food.id}/${timingName}`, kind, foodId: food.id, timingName, about: food.name },
+    ...{ id: `${food.id ?? food.name}/${timingName}`, kind, foodId: food.id, timingName },
+    about: food.name,
     ...{ name: step.name, handsOn: step.handsOn, appliance: step.appliance },
     ...{ earliest: step.earliest, holdMinutesMax: wholeOrNull(step.holdMinutesMax) },
     ...learnMinutes(step.minutes, recorded(food.id, timingName)),

@@ -35,7 +35,7 @@ export function stepOfTrick(
   const isCut = trick.kind === "cut" || trick.kind === "cutter";
   const browns = isCut && food.traits.includes("browns-when-cut");
   return {
-    name: trick.name.charAt(0).toUpperCase() + trick.name.slice(1),
+    name: `${VERBS[trick.kind]} ${trick.name}`,
     minutes: trick.minutes,
     handsOn: true,
     appliance: "none",
@@ -43,6 +43,23 @@ export function stepOfTrick(
     holdMinutesMax: browns ? 240 : null,
   };
 }
+
+const VERBS: Readonly<Record<Trick["kind"], string>> = {
+  cut: "Make the",
+  cutter: "Cut out with the",
+  pick: "Add the",
+  container: "Put into the",
+  garnish: "Add the",
+};
+
+/**
+ * What a lunch that must stay cold asks for besides its foods: two cold sources a bag (USDA, "Keeping
+ * bag lunches safe"), frozen overnight; the minutes are common practice, no source.
+ */
+export const COLD_STEPS: readonly PrepStep[] = [
+  { ...byHand("Put into the freezer", 1), appliance: "freezer" },
+  { ...byHand("Put into the bags", 1), earliest: "morning" },
+];
 
 /**
  * Usual minutes to pack on camera: one for each item in each tin, and two for the empty and the full

@@ -15,14 +15,14 @@ export type WayOut = { readonly go: readonly Sacrifice[]; readonly minutes: numb
 /** How hard it is to let something go (common practice, no source): tricks first, then the filming, then food. */
 const REGRET: Readonly<Record<Sacrifice["kind"], number>> = { trick: 2, "plain-pack": 3, swap: 5 };
 const TOGETHER_MAX = 3;
-const CANDIDATES_MAX = 9;
-const BUDGET = 1_500;
+const CANDIDATES_MAX = 7;
+const BUDGET = 500;
 
 /**
  * What to drop or swap when the morning's work begins late: for each number of minutes asked, the least
- * regretted set of at most three that wins them, and among those the one that wins most. Every set is
- * solved as a morning of its own, since a step off the critical chain wins nothing. Undefined where no
- * set wins as much.
+ * regretted set of at most three that wins them, and among those the one that wins most; where none wins
+ * as much, the one that wins most of all. Every set is solved as a morning of its own, since a step off
+ * the critical chain wins nothing. Undefined where nothing can be won.
  */
 export function waysOut(
   morning: readonly KitchenStep[],
@@ -32,17 +32,16 @@ export function waysOut(
   const full = planMorning(morning, kitchen, BUDGET).length;
   const ways = setsOf(candidates(morning))
     .map((go) => ({
-      go,
+      go: [...go].sort((a, b) => REGRET[a.kind] - REGRET[b.kind]),
       minutes: full - planMorning(without(morning, go), kitchen, BUDGET).length,
       regret: go.reduce((sum, { kind }) => sum + REGRET[kind], 0),
     }))
     .filter(({ minutes }) => minutes > 0)
     .sort((a, b) => a.regret - b.regret || b.minutes - a.minutes);
+  const most = Math.max(...ways.map(({ minutes }) => minutes));
   return minutesAsked.map((asked) => {
-    const way = ways.find(({ minutes }) => minutes >= asked);
-    if (!way) return undefined;
-    const go = [...way.go].sort((a, b) => REGRET[a.kind] - REGRET[b.kind]);
-    return { go, minutes: way.minutes };
+    const way = ways.find(({ minutes }) => minutes >= Math.min(asked, most));
+    return way && { go: way.go, minutes: way.minutes };
   });
 }
 

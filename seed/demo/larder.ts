@@ -80,6 +80,7 @@ const HOUSE = [
       made("Mix and knead", 10, "none"),
       alone("Let it rise", 60, "none"),
       made("Bake in a dry pan", 15, "hob"),
+      { ...made("Warm in a dry pan", 3, "hob"), earliest: "morning", holdMinutesMax: 60 },
     ],
   },
   {

@@ -126,6 +126,8 @@ const PAGES = [
   "/errands/2026-03-09",
   "/callsheet/2026-03-11",
   "/callsheet/2026-03-14",
+  "/mise/2026-03-11",
+  "/mise/2026-03-14",
   "/verdicts/2026-03-11",
   "/verdicts/2026-03-14",
   "/larder",

@@ -66,12 +66,14 @@ describe("the steps of a lunch", () => {
     expect(steps.map(({ id }) => id)).toEqual([
       "cucumber-slices/Wash and slice",
       "cucumber-slices/trick:star-cutter",
+      "ice packs/Put into the freezer",
+      "ice packs/Put into the bags",
       "pack",
     ]);
     expect(steps[1]?.after).toEqual(["cucumber-slices/Wash and slice"]);
-    expect(steps[2]).toMatchObject({
+    expect(steps.at(-1)).toMatchObject({
       minutes: packMinutes(2, 2),
-      after: [steps[0]?.id, steps[1]?.id],
+      after: steps.slice(0, -1).map(({ id }) => id),
     });
   });
 
@@ -80,6 +82,8 @@ describe("the steps of a lunch", () => {
     expect(steps.map(({ id }) => id)).toEqual([
       "cucumber-slices/Wash and slice",
       "cucumber-slices/trick:star-cutter",
+      "ice packs/Put into the freezer",
+      "ice packs/Put into the bags",
       "pack",
     ]);
   });
@@ -88,7 +92,7 @@ describe("the steps of a lunch", () => {
     const steps = listed([item("vegetable-soup", "dice", "food-flask")]);
     const [dice, flask, heat, fill] = steps;
     expect(steps.map(({ name }) => name)).toEqual([
-      "Dice",
+      "Make the dice",
       "Preheat the food flask with boiling water",
       "Heat until steaming all through (74 °C)",
       "Fill the food flask and close it",
@@ -102,6 +106,11 @@ describe("the steps of a lunch", () => {
   test("put tricks in the morning, and what browns not long before the packing", () => {
     const [, trick] = listed([item("apple", "fan-of-slices")]);
     expect(trick).toMatchObject({ earliest: "morning", holdMinutesMax: 240 });
+  });
+
+  test("freeze ice packs only for what must stay cold", () => {
+    const names = listed([item("raisins"), item("rice-cakes")]).map(({ about }) => about);
+    expect(names).toEqual(["the tins"]);
   });
 
   test("of nothing are none", () => {
