@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ClockTime, isTimeZone } from "#lib/calendar/index.ts";
+import { Carrying } from "#lib/safety/index.ts";
 import { DEFAULT_REST_DAYS } from "#lib/repeats/index.ts";
 import type { Db } from "./client.ts";
 
@@ -57,6 +58,8 @@ export const Settings = z.object({
     .refine(isTimeZone, { error: "This is not a time zone. Use one like Europe/Oslo." })
     .nullable()
     .default(null),
+  /** How lunch is carried to school; null: not said, the usual is assumed. */
+  carrying: Carrying.nullable().default(null),
   isWelcomed: z.boolean().default(false),
 });
 export type Settings = z.infer<typeof Settings>;

@@ -32,6 +32,8 @@ export type LunchRecord = {
   readonly date: Day;
   readonly angle: string;
   readonly minutesUsed: number | null;
+  /** Outdoors that day, °C, as typed. */
+  readonly ambientC: number | null;
   readonly revision: number;
   readonly isPacked: boolean;
   readonly items: readonly ItemRecord[];
@@ -120,6 +122,7 @@ function episodeOfRow(row: EpisodeRow, foods: ReadonlyMap<string, Food>): Episod
       date: day(lunch.date),
       angle: lunch.angle,
       minutesUsed: lunch.minutesUsed,
+      ambientC: lunch.ambientC,
       revision: lunch.revision,
       isPacked: lunch.packedAt !== null,
       items: lunch.items.map((item) => ({

@@ -30,6 +30,8 @@ export type BoxLunch = {
   readonly id: string;
   readonly date: Day;
   readonly items: readonly BoxItem[];
+  /** Temperature outdoors that day, typed or by the month's climate; null: not said. */
+  readonly outside: { readonly celsius: number; readonly isTyped: boolean } | null;
 };
 
 /** A child with what the shape and heat checks ask besides. */

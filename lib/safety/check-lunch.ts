@@ -5,6 +5,7 @@ import { checkRecall } from "./check-recall.ts";
 import { checkSchool } from "./check-school.ts";
 import { checkChoking } from "./choking/check-choking.ts";
 import type { Finding } from "./finding.ts";
+import { checkTemperature, type Journey } from "./heat/check-temperature.ts";
 import type { SchoolRule } from "./school-rule.ts";
 
 /** What a lunch is checked against, as it stands on its day. */
@@ -12,18 +13,21 @@ export type CheckGround = {
   readonly children: readonly BoxChild[];
   /** The rules that are switched on. */
   readonly rules: readonly SchoolRule[];
+  /** How lunch travels; null: temperatures are not asked for. */
+  readonly journey: Journey | null;
 };
 
 /**
  * What speaks against a lunch, or is worth a look, in no order (`judgeFindings` sorts). An empty
  * answer says only that nothing on record speaks against it.
  */
-export function checkLunch(lunch: BoxLunch, { children, rules }: CheckGround): Finding[] {
+export function checkLunch(lunch: BoxLunch, { children, rules, journey }: CheckGround): Finding[] {
   return [
     ...checkRecall(lunch),
     ...checkAllergens(lunch, children),
     ...checkCrossContact(lunch, children),
     ...checkChoking(lunch, children),
     ...checkSchool(lunch, rules),
+    ...(journey === null ? [] : checkTemperature(lunch, children, journey)),
   ];
 }

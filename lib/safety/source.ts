@@ -86,6 +86,57 @@ export const SOURCES = {
     where: "to the sixth birthday",
     mark: "common practice",
   },
+  "heat-fsis": {
+    title: "USDA FSIS, Keeping Bag Lunches, consumer guidance",
+    where: "40 to 140 °F (4.4 to 60 °C) for 2 hours at most; 1 hour above 90 °F (32.2 °C)",
+    mark: "read",
+  },
+  "heat-usda-2019": {
+    title: "USDA, 13 August 2019: packing lunches",
+    where:
+      "two cold sources in an insulated bag; hot food to 165 °F, the container filled with boiling water first",
+    mark: "read",
+  },
+  "heat-food-code": {
+    title: "FDA Food Code 3-501.16 and 3-501.19 (retail trade)",
+    where: "5 and 57 °C (41 and 135 °F); 4 or 6 hours with a written mark",
+    mark: "read",
+  },
+  "heat-tcs": {
+    title: "FDA Food Code 1-201.10(B)",
+    where: "foods that need time or temperature control",
+    mark: "read",
+  },
+  "heat-cut-produce": {
+    title: "CDC, Fruit and Vegetable Safety",
+    where: "cut produce into the cold within 2 hours",
+    mark: "from memory",
+  },
+  "heat-jis": {
+    title: "JIS S 2006, lunch type, direct-fill",
+    where: "least temperature after 6 hours, by size, from 95 °C in a room of 20 °C",
+    mark: "read",
+  },
+  "heat-newton": {
+    title: "Newton’s law of cooling, one well-mixed lump",
+    where: "textbook; a thick food’s middle cools later, its rim sooner",
+    mark: "read",
+  },
+  "heat-bag": {
+    title: "Bag and box worked out from foam thickness and still air",
+    where: "take one thermometer reading of yours instead",
+    mark: "from memory",
+  },
+  "heat-ice": {
+    title: "Latent heat of ice 334 kJ/kg; water 4.186, ice 2.05 kJ/(kg K)",
+    where: "teaching pages",
+    mark: "read",
+  },
+  "heat-foods": {
+    title: "Specific heats: Earle, App. 7; ASHRAE Refrigeration ch. 9; Geankoplis App. A.4",
+    where: "the lower of two values, which warms and cools sooner",
+    mark: "read",
+  },
 } as const satisfies Record<string, Source>;
 export type SourceId = keyof typeof SOURCES;
 

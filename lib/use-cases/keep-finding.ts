@@ -1,6 +1,6 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
 import { day, mondayOf } from "#lib/calendar/index.ts";
-import { inTransaction, readEpisode } from "#lib/db/index.ts";
+import { inTransaction, readEpisode, readSettings } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
 import type { KeepFindingInput } from "./keep-finding.input.ts";
 import { readChecks } from "./read-checks.ts";
@@ -25,7 +25,7 @@ export async function keepFinding(
     const episode = await readEpisode(tx, mondayOf(day(row.date)));
     const lunch = episode?.lunches.find(({ id }) => id === lunchId);
     if (!lunch) return refuse({ kind: "gone" });
-    const checks = await readChecks(tx, [lunch]);
+    const checks = await readChecks(tx, [lunch], await readSettings(tx));
     const finding = checks.of(lunch).find((one) => one.key === key);
     if (!finding) return refuse({ kind: "settled" });
     if (!finding.mayKeep) return refuse({ kind: "may-not" });

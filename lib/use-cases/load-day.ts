@@ -61,7 +61,7 @@ export async function loadDay({ db }: Context, date: Day): Promise<DayView | und
   const lunch = episode?.lunches.find((one) => one.date === date);
   if (!episode || !lunch) return undefined;
   const [checks, children, verdicts, before, after] = await Promise.all([
-    readChecks(db, [lunch]),
+    readChecks(db, [lunch], settings),
     db.child.findMany({ where: { retiredAt: null }, orderBy: { position: "asc" } }),
     db.reaction.findMany({ where: { itemId: { in: lunch.items.map((item) => item.id) } } }),
     db.lunch.findFirst({

@@ -41,6 +41,8 @@ export async function loadDemo(
     await insertRows(tx, "ViewerIdea", demo.ideas);
     await writeSettings(tx, {
       isWelcomed: true,
+      carrying: demo.carrying,
+      climateC: [...demo.climateC],
       privateWords: demo.children.map((child) => child.privateName),
     });
     return ok(undefined);

@@ -140,6 +140,7 @@ async function loadWeeks(
   const checks = await readChecks(
     db,
     episodes.flatMap((episode) => episode.lunches),
+    settings,
   );
   const weeks = mondays.map((monday) => {
     const episode = episodes.find((one) => one.weekOf === monday);
@@ -211,9 +212,9 @@ function lunchOn(
 
 /** The most serious broken rule of a lunch that is still to be packed. */
 function brokenIn(lunch: LunchRecord, checks: Checks): BrokenView | undefined {
-  const worst = checks.of(lunch)[0];
-  if (worst?.level !== "stop" || worst.keptBecause !== null) return undefined;
-  const { kind, sentence, itemIds } = worst;
+  const broken = checks.broken(lunch);
+  if (!broken) return undefined;
+  const { kind, sentence, itemIds } = broken;
   const food = lunch.items.find(({ id }) => id === itemIds[0])?.food.name ?? "this lunch";
   return { short: `${food}: ${findingWord(kind)}`, sentence, itemIds };
 }

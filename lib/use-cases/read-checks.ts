@@ -1,5 +1,5 @@
 import { gramsOf } from "#lib/catalog/index.ts";
-import type { Day } from "#lib/calendar/index.ts";
+import { partsOf, type Day } from "#lib/calendar/index.ts";
 import {
   keepUntilWritten,
   readChildren,
@@ -11,6 +11,7 @@ import {
   type Db,
   type ItemRecord,
   type LunchRecord,
+  type Settings,
 } from "#lib/db/index.ts";
 import { ageInMonths } from "#lib/reactions/index.ts";
 import {
@@ -18,6 +19,7 @@ import {
   findStandIns,
   judgeFindings,
   SOURCES,
+  USUAL_CARRYING,
   type BoxItem,
   type BoxLunch,
   type CheckGround,
@@ -35,6 +37,8 @@ export type FindingView = JudgedFinding & {
 /** Checks lunches that were read already; nothing more is asked of the storage. */
 export type Checks = {
   readonly of: (lunch: LunchRecord) => readonly JudgedFinding[];
+  /** The most serious broken rule that nobody decided to keep. Temperatures break none: they are left out. */
+  readonly broken: (lunch: LunchRecord) => JudgedFinding | undefined;
   /** With sources and stand-ins, for a page that shows one lunch in full. */
   readonly inFull: (lunch: LunchRecord, themeMotifs: readonly string[]) => readonly FindingView[];
   /** What cannot be checked for want of a record, in sentences. */
@@ -45,6 +49,7 @@ export type Checks = {
 export async function readChecks(
   db: Db,
   lunches: readonly { readonly id: string }[],
+  settings: Settings,
 ): Promise<Checks> {
   const [children, rules, labels, recalls, foods, waivers] = await Promise.all([
     keepUntilWritten(db, "checks-children", () => readChildren(db)),
@@ -68,21 +73,30 @@ export async function readChecks(
       avoidances: child.avoidances.map(({ avoidance }) => avoidance),
     })),
     rules: inForce,
+    journey: {
+      carrying: settings.carrying ?? USUAL_CARRYING,
+      departure: settings.departure,
+      lunchAt: settings.lunchAt,
+    },
   });
   const boxOf = (lunch: LunchRecord): BoxLunch => ({
     id: lunch.id,
     date: lunch.date,
+    outside: outsideOn(lunch, settings.climateC),
     items: lunch.items
       .filter(({ fate }) => fate !== "scrapped")
       .map((item) => boxItem(item, labels, recalls)),
   });
+  const notesOn = (lunch: LunchRecord) => waivers.get(lunch.id) ?? new Map<string, string>();
   const of = (lunch: LunchRecord): JudgedFinding[] =>
-    judgeFindings(
-      checkLunch(boxOf(lunch), groundOn(lunch.date)),
-      waivers.get(lunch.id) ?? new Map<string, string>(),
-    );
+    judgeFindings(checkLunch(boxOf(lunch), groundOn(lunch.date)), notesOn(lunch));
   return {
     of,
+    broken: (lunch) => {
+      const ground = { ...groundOn(lunch.date), journey: null };
+      const [worst] = judgeFindings(checkLunch(boxOf(lunch), ground), notesOn(lunch));
+      return worst?.level === "stop" && worst.keptBecause === null ? worst : undefined;
+    },
     inFull: (lunch, themeMotifs) =>
       of(lunch).map((finding) => {
         const items = lunch.items.filter(({ id }) => finding.itemIds.includes(id));
@@ -98,8 +112,18 @@ export async function readChecks(
               : [],
         };
       }),
-    unset: unsetOf(eaters, inForce.length),
+    unset: unsetOf(eaters, inForce.length, settings),
   };
+}
+
+/** What was typed for the day, else the mean of its month. */
+function outsideOn(
+  { ambientC, date }: LunchRecord,
+  climateC: Settings["climateC"],
+): BoxLunch["outside"] {
+  if (ambientC !== null) return { celsius: ambientC, isTyped: true };
+  const mean = climateC?.[partsOf(date)[1] - 1];
+  return mean === undefined ? null : { celsius: mean, isTyped: false };
 }
 
 function boxItem(
@@ -125,10 +149,13 @@ function boxItem(
 function unsetOf(
   eaters: readonly { readonly avoidances: readonly unknown[] }[],
   rules: number,
+  { carrying }: Settings,
 ): string[] {
   return [
     eaters.every(({ avoidances }) => avoidances.length === 0) &&
       "No allergy or avoidance of a child is on record, so none is checked.",
     rules === 0 && "No school rule is on record, so none is checked.",
+    carrying === null &&
+      "How lunch is carried is not said: two cold packs in a soft insulated bag and the least jar of the standard are assumed.",
   ].filter((line) => line !== false);
 }

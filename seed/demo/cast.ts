@@ -1,4 +1,5 @@
-import { partsOf, type Day } from "#lib/calendar/index.ts";
+import { addDays, mondayOf, partsOf, type Day } from "#lib/calendar/index.ts";
+import { USUAL_CARRYING, type Carrying } from "#lib/safety/index.ts";
 import type { DemoAvoidance, DemoChild, DemoSchoolRule, DemoShop } from "./records.ts";
 
 /** Biscuit, 9, and Pepper, 5. Private names appear nowhere but in their own column. */
@@ -39,7 +40,8 @@ export const AVOIDANCES: readonly DemoAvoidance[] = [
   },
 ];
 
-export const SCHOOL_RULES: readonly DemoSchoolRule[] = [
+/** What holds all year. */
+const STANDING_RULES: readonly DemoSchoolRule[] = [
   {
     id: "nut-free-table",
     name: "The school keeps a nut-free table",
@@ -59,6 +61,32 @@ export const SCHOOL_RULES: readonly DemoSchoolRule[] = [
     ...{ position: 3, active: true },
   },
 ];
+
+/** The standing rules, and a trip this Friday on which lunch is eaten standing up. */
+export function schoolRulesFor(today: Day): DemoSchoolRule[] {
+  const friday = addDays(mondayOf(today), 4);
+  return [
+    ...STANDING_RULES,
+    {
+      id: "lighthouse-trip",
+      name: "Lighthouse trip: eaten standing, no spoons or forks",
+      keepsOut: { traits: ["needs-spoon", "needs-fork"], allergens: [], from: friday, to: friday },
+      ...{ position: 4, active: true },
+    },
+  ];
+}
+
+/** The tin travels in a hard box with two packs; box and jar were each read once with a thermometer. */
+export const CARRYING: Carrying = {
+  ...USUAL_CARRYING,
+  ...{ bag: "hard", packs: 2, packGrams: 250, indoorC: 20 },
+  bagReading: { waterMl: 500, startC: 5, hours: 4, readC: 16, roomC: 20 },
+  ...{ jarMl: 350, fillC: 85 },
+  jarReading: { waterMl: 350, startC: 92, hours: 5, readC: 68, roomC: 20 },
+};
+
+/** Monthly means at the harbour, °C, January first: the swing that the day notes are drawn around. */
+export const CLIMATE_C: readonly number[] = [5, 5, 8, 12, 16, 19, 20, 19, 16, 12, 8, 5];
 
 export const SHOPS: readonly DemoShop[] = [
   {

@@ -1,3 +1,4 @@
+import type { Carrying } from "#lib/safety/index.ts";
 import type { Day } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
 
@@ -26,7 +27,12 @@ export type DemoAvoidance = {
 export type DemoSchoolRule = {
   readonly id: string;
   readonly name: string;
-  readonly keepsOut: { readonly traits: readonly string[]; readonly allergens: readonly string[] };
+  readonly keepsOut: {
+    readonly traits: readonly string[];
+    readonly allergens: readonly string[];
+    readonly from?: Day;
+    readonly to?: Day;
+  };
   readonly position: number;
   readonly active: boolean;
 };
@@ -174,6 +180,9 @@ export type DemoSeries = {
   readonly children: readonly DemoChild[];
   readonly avoidances: readonly DemoAvoidance[];
   readonly schoolRules: readonly DemoSchoolRule[];
+  /** How lunch is carried, and the monthly mean outdoors, °C, January first. */
+  readonly carrying: Carrying;
+  readonly climateC: readonly number[];
   readonly daysOff: readonly DemoDayOff[];
   readonly shops: readonly DemoShop[];
   /** House recipes: foods of the user's own, beside the reference foods. */

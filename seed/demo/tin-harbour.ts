@@ -7,7 +7,7 @@ import {
   type Day,
 } from "#lib/calendar/index.ts";
 import angles from "./data/angles.json" with { type: "json" };
-import { AVOIDANCES, castOf, SCHOOL_RULES, SHOPS } from "./cast.ts";
+import { AVOIDANCES, CARRYING, castOf, CLIMATE_C, schoolRulesFor, SHOPS } from "./cast.ts";
 import { composeTray } from "./compose.ts";
 import { tellEpisode, tellScreenTime } from "./episodes.ts";
 import { addStoryGoods, GIFTED, onHand, stockShops } from "./goods.ts";
@@ -122,7 +122,8 @@ function finish(
     ...{ name: "Tin Harbour", startedOn: told.start, children: studio.children },
     ...{
       avoidances: AVOIDANCES,
-      schoolRules: SCHOOL_RULES,
+      schoolRules: schoolRulesFor(today),
+      ...{ carrying: CARRYING, climateC: CLIMATE_C },
       shops: SHOPS,
       houseFoods: studio.house,
     },

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { day } from "#lib/calendar/index.ts";
-import { readEpisode, type LunchRecord } from "#lib/db/index.ts";
+import { readEpisode, readSettings, type LunchRecord } from "#lib/db/index.ts";
 import type { Context } from "#lib/use-cases/context.ts";
 import { keepFinding } from "#lib/use-cases/keep-finding.ts";
 import { loadDemo } from "#lib/use-cases/load-demo.ts";
@@ -28,7 +28,7 @@ async function lunchOn({ db }: Context): Promise<LunchRecord> {
 
 async function findingsOn(context: Context): Promise<readonly FindingView[]> {
   const lunch = await lunchOn(context);
-  return (await readChecks(context.db, [lunch])).inFull(lunch, []);
+  return (await readChecks(context.db, [lunch], await readSettings(context.db))).inFull(lunch, []);
 }
 
 test("a school rule may be kept with a note, which the slate then respects, and be taken up again", async () => {
@@ -91,7 +91,7 @@ test("a note is refused against an allergy, a recall, and what is settled; nothi
 test("a series without records says what it cannot check", async () => {
   const context = testContext();
   await context.db.child.create({ data: { privateName: "Ines", onScreenName: "Biscuit" } });
-  expect((await readChecks(context.db, [])).unset).toHaveLength(2);
-  const { unset } = await readChecks((await demo()).db, []);
-  expect(unset).toEqual([]);
+  const unset = async ({ db }: Context) => (await readChecks(db, [], await readSettings(db))).unset;
+  expect(await unset(context)).toHaveLength(3);
+  expect(await unset(await demo())).toEqual([]);
 });

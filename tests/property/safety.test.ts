@@ -53,6 +53,7 @@ const boxChild = (id: string): fc.Arbitrary<BoxChild> =>
     })
     .map((drawn) => child({ id, name: id, ...drawn }));
 const ground: fc.Arbitrary<CheckGround> = fc.record({
+  journey: fc.constant(null),
   children: fc.tuple(boxChild("pepper"), boxChild("biscuit")),
   rules: fc
     .array(fc.record({ traits: fc.subarray([...TRAITS], { maxLength: 3 }), allergens }), {
@@ -115,6 +116,7 @@ describe("more on record never means less said", () => {
             biscuit,
             { ...more, id: "third", name: "third" },
           ],
+          journey: null,
           rules: [
             ...on.rules,
             ...other.rules.map((rule) => ({ ...rule, name: `other ${rule.name}` })),

@@ -16,7 +16,11 @@ import { EU_LIST, NO_LONGER_TREE_NUTS, TREE_NUTS, US_LIST } from "./allergens.pu
 import { child, food, FOODS, item, lunch, WEDNESDAY } from "./box.ts";
 
 const check = (avoidance: Avoidance, ...items: readonly BoxItem[]): Finding[] =>
-  checkLunch(lunch(...items), { children: [child({ avoidances: [avoidance] })], rules: [] });
+  checkLunch(lunch(...items), {
+    children: [child({ avoidances: [avoidance] })],
+    rules: [],
+    journey: null,
+  });
 
 describe("the lists of the law", () => {
   test.each(US_LIST)("the US nine hold %s", (tag) => {
@@ -98,7 +102,7 @@ describe("what a child avoids", () => {
       child({ id: "biscuit", name: "Biscuit" }),
     ];
     const found = (notFor: readonly string[]) =>
-      checkLunch(lunch(item("hummus", { notFor })), { children, rules: [] });
+      checkLunch(lunch(item("hummus", { notFor })), { children, rules: [], journey: null });
     expect(found(["pepper"])).toMatchObject([{ kind: "cross-contact", level: "look" }]);
     expect(found(["pepper"])[0]?.sentence).toContain("Hummus for Biscuit");
     expect(found(["pepper", "biscuit"])).toEqual([]);
@@ -130,6 +134,7 @@ describe("a note that keeps a finding", () => {
         }),
       ],
       rules: [],
+      journey: null,
     });
     const judged = judgeFindings(findings, new Map());
     expect(judged.map(({ level }) => level)).toEqual(["stop", "stop", "look", "look"]);

@@ -35,5 +35,5 @@ export const WEDNESDAY: Day = day("2026-03-11");
 
 /** A lunch of these items. */
 export function lunch(...items: readonly BoxItem[]): BoxLunch {
-  return { id: "lunch", date: WEDNESDAY, items };
+  return { id: "lunch", date: WEDNESDAY, items, outside: null };
 }

@@ -4,7 +4,11 @@ import { ALLOWED_AGAIN, CHOKING_ROWS } from "./choking.published.ts";
 import { child, food, FOODS, item, lunch } from "./box.ts";
 
 const at = (ageMonths: number | null, id: string, trickIds: readonly string[] = []): Finding[] =>
-  checkLunch(lunch(item(id, { trickIds })), { children: [child({ ageMonths })], rules: [] });
+  checkLunch(lunch(item(id, { trickIds })), {
+    children: [child({ ageMonths })],
+    rules: [],
+    journey: null,
+  });
 
 describe("choking shape", () => {
   test.each(CHOKING_ROWS)("$food under $underYears: $asks ($source)", (row) => {
