@@ -12,6 +12,7 @@ const ROOMS = [
   ["/mise", "Mise"],
   ["/verdicts", "Verdicts"],
   ["/larder", "Larder"],
+  ["/ledger", "Ledger"],
   ["/bible", "Series bible"],
 ] as const;
 

@@ -5,7 +5,7 @@ type Kept = { stamp: string; values: Map<string, unknown> };
 /** What was read through a client since anything was last written. A transaction is a client of its own. */
 const keptBy = new WeakMap<Db, Kept>();
 
-/** No more answers than this are kept for a client. */
+/** No more answers than this are kept for a client: the ones asked for least lately go. */
 const KEPT_MOST = 24;
 
 /**
@@ -20,14 +20,28 @@ export async function keepUntilWritten<Value>(
 ): Promise<Value> {
   const stamp = await writeStamp(db);
   const kept = keptBy.get(db);
-  const isFresh = kept?.stamp === stamp && kept.values.size < KEPT_MOST;
-  if (isFresh && kept.values.has(key)) return kept.values.get(key) as Value;
+  const isFresh = kept?.stamp === stamp;
+  if (isFresh && kept.values.has(key)) return touch(kept.values, key) as Value;
   const value = await read();
   // What was written while reading makes the value old at once.
   if ((await writeStamp(db)) !== stamp) return value;
-  const values = isFresh ? kept.values : new Map<string, unknown>();
+  // Another may have begun to keep since.
+  const now = keptBy.get(db);
+  const values = now?.stamp === stamp ? now.values : new Map<string, unknown>();
   values.set(key, value);
+  for (const oldest of values.keys()) {
+    if (values.size <= KEPT_MOST) break;
+    values.delete(oldest);
+  }
   keptBy.set(db, { stamp, values });
+  return value;
+}
+
+/** A kept value, now the most recently asked for. */
+function touch(values: Map<string, unknown>, key: string): unknown {
+  const value = values.get(key);
+  values.delete(key);
+  values.set(key, value);
   return value;
 }
 

@@ -36,6 +36,7 @@ export { trickEffects, type TrickedVerdict, type TrickEffect } from "./tricks.ts
 export {
   byStanding,
   eatenByPart,
+  eatenByPeriod,
   eatenByWeek,
   newFoods,
   wasteOf,

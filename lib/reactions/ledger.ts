@@ -22,7 +22,15 @@ export function eatenByPart(lines: readonly LedgerLine[]): Map<string, ShareEate
 
 /** Mean eaten share by week (its Monday), in order. */
 export function eatenByWeek(lines: readonly LedgerLine[]): Map<Day, ShareEaten> {
-  const means = meansOf(lines, ({ verdict }) => mondayOf(verdict.day));
+  return eatenByPeriod(lines, mondayOf);
+}
+
+/** Mean eaten share by period, named by the day it begins on, in order: for spans too long for weeks. */
+export function eatenByPeriod(
+  lines: readonly LedgerLine[],
+  startOf: (day: Day) => Day,
+): Map<Day, ShareEaten> {
+  const means = meansOf(lines, ({ verdict }) => startOf(verdict.day));
   return new Map([...means].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 

@@ -27,9 +27,15 @@ type Cell = { trickN: number; trickSum: number; plainN: number; plainSum: number
  * means, with the pooled variance within cells. Tricks without a single matched pair of cells are left out. Most helpful first.
  */
 export function trickEffects(tricked: readonly TrickedVerdict[]): TrickEffect[] {
-  const ids = [...new Set(tricked.flatMap(({ trickIds }) => trickIds))].sort();
-  const raw = ids.flatMap((trickId) => {
-    const effect = effectOf(trickId, tricked);
+  const { cells, cellsOf } = layCells(tricked);
+  const raw = [...cellsOf.keys()].sort().flatMap((trickId) => {
+    const own = [...(cellsOf.get(trickId) ?? [])].map((key) =>
+      split(cells.get(key) ?? [], trickId),
+    );
+    const effect = combine(
+      trickId,
+      own.filter(({ trickN, plainN }) => trickN > 0 && plainN > 0),
+    );
     return effect ? [effect] : [];
   });
   const { values } = shrinkToMean(
@@ -45,23 +51,37 @@ export function trickEffects(tricked: readonly TrickedVerdict[]): TrickEffect[] 
     .sort((a, b) => b.held - a.held);
 }
 
-function effectOf(trickId: string, tricked: readonly TrickedVerdict[]) {
-  const cells = new Map<string, Cell>();
+type Serving = { readonly share: number; readonly trickIds: readonly string[] };
+
+/** Verdicts by child and food, and the pairs that each trick was met in: one walk over ten years. */
+function layCells(tricked: readonly TrickedVerdict[]) {
+  const cells = new Map<string, Serving[]>();
+  const cellsOf = new Map<string, Set<string>>();
   for (const { verdict, trickIds } of tricked) {
     if (verdict.eaten === null) continue;
     const key = `${verdict.childId} ${verdict.foodId}`;
-    const cell = cells.get(key) ?? { trickN: 0, trickSum: 0, plainN: 0, plainSum: 0, squares: 0 };
-    const share = eatenShare(verdict.eaten);
+    const serving = { share: eatenShare(verdict.eaten), trickIds };
+    const cell = cells.get(key);
+    if (cell) cell.push(serving);
+    else cells.set(key, [serving]);
+    for (const trickId of trickIds) {
+      const own = cellsOf.get(trickId);
+      if (own) own.add(key);
+      else cellsOf.set(trickId, new Set([key]));
+    }
+  }
+  return { cells, cellsOf };
+}
+
+function split(servings: readonly Serving[], trickId: string): Cell {
+  const cell = { trickN: 0, trickSum: 0, plainN: 0, plainSum: 0, squares: 0 };
+  for (const { share, trickIds } of servings) {
     cell.squares += share * share;
     if (trickIds.includes(trickId))
       [cell.trickN, cell.trickSum] = [cell.trickN + 1, cell.trickSum + share];
     else [cell.plainN, cell.plainSum] = [cell.plainN + 1, cell.plainSum + share];
-    cells.set(key, cell);
   }
-  return combine(
-    trickId,
-    [...cells.values()].filter(({ trickN, plainN }) => trickN > 0 && plainN > 0),
-  );
+  return cell;
 }
 
 /** Variance of one eaten share around its food's mean, and the verdicts that guess is worth. */

@@ -17,6 +17,10 @@ const PAGES: readonly { readonly address: string; readonly sql: string }[] = [
   { address: "/slate/week/2026-03-02", sql: weeksSql("2026-03-02", "2026-03-08") },
   { address: "/callsheet/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
   { address: "/verdicts/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
+  { address: "/ledger", sql: verdictsSql("2025-03-11") },
+  { address: "/ledger?span=all", sql: verdictsSql("2000-01-01") },
+  { address: "/ledger/child/biscuit", sql: verdictsSql("2000-01-01") },
+  { address: "/ledger/food/carrot-sticks", sql: verdictsSql("2000-01-01") },
   { address: "/bible", sql: `SELECT * FROM "Setting"` },
   { address: "/larder?show=all", sql: `SELECT * FROM "Food"` },
 ];
@@ -113,4 +117,9 @@ function weeksSql(from: string, to: string): string {
   return `SELECT e.*, l.*, i.*, f.* FROM "Episode" e JOIN "Lunch" l ON l."episodeId" = e."id"
     JOIN "LunchItem" i ON i."lunchId" = l."id" JOIN "Food" f ON f."id" = i."foodId"
     WHERE l."date" BETWEEN '${from}' AND '${to}'`;
+}
+
+function verdictsSql(from: string): string {
+  return `SELECT r.*, i.*, l."date" FROM "Reaction" r JOIN "LunchItem" i ON i."id" = r."itemId"
+    JOIN "Lunch" l ON l."id" = i."lunchId" WHERE l."date" >= '${from}'`;
 }

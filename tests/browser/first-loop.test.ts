@@ -131,6 +131,7 @@ const PAGES = [
   "/verdicts/2026-03-11",
   "/verdicts/2026-03-14",
   "/larder",
+  "/ledger",
 ] as const;
 
 test.each(
