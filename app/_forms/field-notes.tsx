@@ -1,3 +1,5 @@
+import styles from "./forms.module.css";
+
 /** The ids of a field's hint and error, for `aria-describedby`. */
 export function notesOf(
   id: string,
@@ -20,7 +22,7 @@ export function FieldNotes({
   return (
     <>
       {hint && (
-        <p className="small quiet" id={`${id}-hint`}>
+        <p className={`small quiet ${styles.hint ?? ""}`} id={`${id}-hint`}>
           {hint}
         </p>
       )}

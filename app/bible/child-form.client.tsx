@@ -101,7 +101,7 @@ export function ChildForm({
             <button
               className="btn plain slim"
               type="button"
-              aria-label={`Take avoidance ${index + 1} out`}
+              aria-label={`Take out avoidance ${index + 1}`}
               onClick={() => {
                 avoidances.remove(index);
               }}
@@ -141,15 +141,18 @@ export function ChildForm({
           Add a family of foods
         </button>
       </div>
-      <FoodFinder
-        larder={larder}
-        onChoose={(food) => {
-          avoidances.append({
-            ...{ kind: "food", what: food.id, label: food.name },
-            ...{ severity: "avoid", note: "" },
-          });
-        }}
-      />
+      <div className={styles.finder}>
+        {" "}
+        <FoodFinder
+          larder={larder}
+          onChoose={(food) => {
+            avoidances.append({
+              ...{ kind: "food", what: food.id, label: food.name },
+              ...{ severity: "avoid", note: "" },
+            });
+          }}
+        />
+      </div>{" "}
       <FormEnd
         label="Save this child"
         back="/bible#children"

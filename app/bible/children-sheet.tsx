@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { day, monthTitle } from "#lib/calendar/index.ts";
 import { allergenWords, severityWords } from "./words.ts";
 import type { BibleView } from "#lib/use-cases/bible/load-bible.ts";
 import { retireChildAction } from "./actions.ts";
@@ -52,7 +53,9 @@ type ChildRecord = BibleView["children"][number];
 function lineOf(child: ChildRecord): string {
   return [
     ...(child.isRetired ? ["retired from the weeks to come"] : []),
-    child.birthMonth === null ? "birth month not said" : `born ${child.birthMonth}`,
+    child.birthMonth === null
+      ? "birth month not said"
+      : `born ${monthTitle(day(`${child.birthMonth}-01`))}`,
     `portion × ${child.portionFactor}`,
     child.facePoints === null ? "faces by age" : `${child.facePoints} faces`,
     ...(child.avoidances.length === 0 ? ["avoids nothing on record"] : []),

@@ -52,13 +52,16 @@ export function RuleForm({ sheet }: { readonly sheet: Typed }) {
         error={errors.allergens?.message}
       />
       <div>
-        <FoodFinder
-          larder={larder}
-          onChoose={(food) => {
-            if (foods.fields.some((one) => one.id === food.id)) return;
-            foods.append({ id: FoodId.parse(food.id), name: food.name });
-          }}
-        />
+        <div className={styles.finder}>
+          {" "}
+          <FoodFinder
+            larder={larder}
+            onChoose={(food) => {
+              if (foods.fields.some((one) => one.id === food.id)) return;
+              foods.append({ id: FoodId.parse(food.id), name: food.name });
+            }}
+          />
+        </div>{" "}
         <ul className={styles.rows} aria-label="Foods it keeps out">
           {foods.fields.map((food, index) => (
             <li key={food.rowKey}>
@@ -66,7 +69,7 @@ export function RuleForm({ sheet }: { readonly sheet: Typed }) {
               <button
                 className="btn plain slim"
                 type="button"
-                aria-label={`Take ${food.name} out`}
+                aria-label={`Take out ${food.name}`}
                 onClick={() => {
                   foods.remove(index);
                 }}
@@ -111,7 +114,7 @@ export function RuleForm({ sheet }: { readonly sheet: Typed }) {
           <button
             className="btn plain slim"
             type="button"
-            aria-label={`Take lifted day ${index + 1} out`}
+            aria-label={`Take out lifted day ${index + 1}`}
             onClick={() => {
               exceptDays.remove(index);
             }}

@@ -82,7 +82,7 @@ export function DaysForm({ sheet }: { readonly sheet: Typed }) {
               <button
                 className="btn plain slim"
                 type="button"
-                aria-label={`Take days off ${index + 1} out`}
+                aria-label={`Take out days off ${index + 1}`}
                 onClick={() => {
                   daysOff.remove(index);
                 }}
