@@ -5,6 +5,7 @@ import { ChildInput } from "#lib/use-cases/bible/child-sheet.input.ts";
 import { loadChildSheet, retireChild, saveChild } from "#lib/use-cases/bible/child-sheet.ts";
 import type { Context } from "#lib/use-cases/context.ts";
 import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
+import { readChecks } from "#lib/use-cases/read-checks.ts";
 import { proposeMonth } from "#lib/use-cases/propose-month.ts";
 import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
 import { startSeries } from "#lib/use-cases/start-series.ts";
@@ -107,6 +108,17 @@ test("a new allergy takes its foods out of the next proposal, and says whose it 
   if (!sheet) throw new Error("Pip is gone");
   const avoidances = [...sheet.avoidances, avoid("allergen", allergen)];
   expect((await saveChild(context, ChildInput.parse({ ...sheet, avoidances }))).ok).toBe(true);
+
+  // What stands on the slate already is told: who, and which allergen.
+  const lunches = april.flatMap((episode) => episode.lunches);
+  const checks = await readChecks(context.db, lunches);
+  const holding = lunches.filter((lunch) =>
+    lunch.items.some(({ food }) => food.allergens.includes(allergen)),
+  );
+  for (const lunch of holding) {
+    const told = checks.of(lunch).map((finding) => JSON.stringify(finding));
+    expect(told.some((text) => text.includes("Pip") && text.includes(allergen))).toBe(true);
+  }
 
   await context.db.episode.deleteMany();
   expect((await proposeMonth(context, { month })).ok).toBe(true);
