@@ -11,6 +11,7 @@ const ROOMS = [
   ["/errands", "Errands"],
   ["/mise", "Mise"],
   ["/verdicts", "Verdicts"],
+  ["/copydesk", "Copy desk"],
   ["/larder", "Larder"],
   ["/ledger", "Ledger"],
   ["/bible", "Series bible"],

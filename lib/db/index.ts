@@ -3,6 +3,14 @@ export { type PassphraseHash, readPassphraseHash, writePassphraseHash } from "./
 export { clearSeries, insertRows } from "./bulk.ts";
 export { readLabels, readRecalls, readWaivers } from "./checks.ts";
 export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
+export {
+  readDrafts,
+  readTemplates,
+  writeDraft,
+  type DraftRecord,
+  type TemplateRecord,
+} from "./drafts.ts";
+export { readDraftGround, type DraftGround } from "./draft-records.ts";
 export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./foods.ts";
 export {
   hasHappenedSince,

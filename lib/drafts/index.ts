@@ -1,11 +1,25 @@
-/** Drafts: facts from records, sentences that know them, what turns stale, and guards before copying. */
+/** Drafts: facts from records, templates, sentences that know their records, and guards before copying. */
 export type {
+  DraftChild,
+  DraftItem,
+  DraftLunch,
+  DraftReaction,
   EpisodeRecords,
-  ItemRecord,
-  LunchRecord,
   ProductRecord,
-  ReactionRecord,
+  PromiseRecord,
+  Voice,
 } from "./records.ts";
-export { factsOf, type Fact } from "./facts.ts";
-export { draftOf, staleOf, textOf, type Draft, type DraftKind, type Sentence } from "./draft.ts";
-export { guardsOf, type Guard } from "./guards.ts";
+export { factsOf } from "./facts/facts-of.ts";
+export { RESTS_ON, type Detail, type Fact, type FactKind, type Ref } from "./facts/fact.ts";
+export { compose, tellingOf, type Composed } from "./compose.ts";
+export { DRAFT_KINDS, DRAFT_NAMES, PRIVATE_KINDS, type DraftKind } from "./template/kinds.ts";
+export { DEFAULT_TEMPLATES } from "./template/defaults.ts";
+export { TEMPLATE_MOST, type TemplateProblem } from "./template/engine.ts";
+export { type Told } from "./template/scope.ts";
+export { textOfLines, type Line, type Sentence } from "./text/sentences.ts";
+export { ownLines } from "./text/own-lines.ts";
+export { applyFix } from "./guards/apply-fix.ts";
+export type { Check, Finding, Fix, GuardGround, OwnSentence, Place } from "./guards/check.ts";
+export { checksOf, openFindings } from "./guards/checks-of.ts";
+export { beatsOf, type Beat } from "./timing/beats.ts";
+export { countWords, runningTime, spokenSeconds } from "./timing/spoken-time.ts";

@@ -104,6 +104,18 @@ test("a series is started, a week pencilled, composed and locked, by names and l
     "The cheese was the coal",
   );
   expect(await page.content()).not.toContain("Ines");
+
+  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await page.goto(`${server.url}/copydesk`);
+  await page.getByRole("heading", { name: "Publishing pack" }).waitFor();
+  await page.getByRole("link", { name: "Description" }).first().click();
+  await page.getByRole("heading", { name: "Description" }).waitFor();
+  await page.getByRole("button", { name: "Copy text of Description" }).click();
+  await page.getByText("Copied.").waitFor();
+  const copied = await page.evaluate<string>("navigator.clipboard.readText()");
+  expect(copied).toContain("“The cheese was the coal”");
+  expect(copied).toContain("pear");
+  expect(copied).not.toContain("Ines");
   expect(complaints).toEqual([]);
   await page.context().close();
 });
@@ -132,6 +144,8 @@ const PAGES = [
   "/verdicts/2026-03-14",
   "/larder",
   "/ledger",
+  "/copydesk/2026-03-09",
+  "/copydesk/2026-03-09/description",
 ] as const;
 
 test.each(

@@ -1,76 +1,84 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#lib/calendar/index.ts";
 import {
-  draftOf,
+  compose,
+  DEFAULT_TEMPLATES,
   factsOf,
-  guardsOf,
-  staleOf,
-  textOf,
+  tellingOf,
+  type DraftKind,
   type EpisodeRecords,
 } from "#lib/drafts/index.ts";
+import { WEEK } from "./week.ts";
 
-const WEEK: EpisodeRecords = {
-  id: "e1",
-  theme: "harbour  picnic",
-  shootDay: day("2026-03-09"),
-  today: day("2026-03-14"),
-  lunches: [
-    {
-      id: "l1",
-      day: day("2026-03-11"),
-      items: [
-        { id: "i1", food: "carrots", fate: "packed", weeksSince: 6 },
-        { id: "i2", food: "plums", fate: "scrapped", weeksSince: null },
-        { id: "i3", food: "rye rolls", fate: "swapped", weeksSince: null },
-      ],
-    },
-  ],
-  children: [{ id: "c1", onScreenName: "Pip" }],
-  reactions: [{ id: "r1", itemId: "i1", childId: "c1", quarters: 4, quote: "<b>crunchy</b>" }],
-  products: [{ id: "p1", name: "the tin box", provenance: "gifted" }],
-};
+function written(records: EpisodeRecords, kind: DraftKind, template = DEFAULT_TEMPLATES[kind]) {
+  const composed = compose(tellingOf(records), kind, template, "l1");
+  if (!composed.ok) throw new Error(composed.problem.message);
+  return composed.value;
+}
 
 describe("drafts", () => {
-  it("tells what was packed after the shoot, disclosure first, and nothing scrapped", () => {
-    expect(textOf(draftOf("week recap", factsOf(WEEK)))).toBe(
-      "We were given the tin box for free. This week's theme is harbour picnic. " +
-        "On Wednesday we packed carrots and rye rolls. After 6 weeks away, we brought back carrots. " +
-        "It was the first time on the show for rye rolls. " +
-        "Pip finished all of the carrots. Pip on the carrots: “<b>crunchy</b>”",
+  it("tells what was packed after the shoot, disclosure first, and nothing scrapped as eaten", () => {
+    expect(written(WEEK, "lunch-post").text).toBe(
+      [
+        "We were given the rye rolls for free.",
+        "",
+        "Wednesday: carrots and rye rolls. We had planned plums for Wednesday, but rye rolls went in instead. Our note from the morning: “The bag split”. We had never packed rye rolls before. It had been 14 weeks since we last packed carrots. The lid was on after 22 minutes on Wednesday.",
+        "",
+        "Pip finished the carrots and ate half of the rye rolls.",
+        "",
+        "Word from Pip about the carrots: “<b>crunchy</b>”.",
+      ].join("\n"),
     );
   });
 
   it("says will before the shoot and tells no verdict", () => {
-    const text = textOf(draftOf("week recap", factsOf({ ...WEEK, today: day("2026-03-08") })));
-    expect(text).toContain("we will pack carrots");
-    expect(text).not.toMatch(/packed|finished|crunchy/u);
+    const [lunch] = WEEK.lunches;
+    const planned = lunch && {
+      ...lunch,
+      isPacked: false,
+      items: lunch.items.map((one) => ({ ...one, fate: "planned" as const })),
+    };
+    const before = { ...WEEK, today: day("2026-03-08"), lunches: planned ? [planned] : [] };
+    const { text } = written(before, "lunch-post");
+    expect(text).toMatch(/will|plan/u);
+    expect(text).not.toMatch(/packed|finished|crunchy|22/u);
   });
 
-  it("turns exactly the drafts stale that tell a changed verdict", () => {
-    const facts = factsOf(WEEK);
-    const [first] = WEEK.reactions;
-    const later = factsOf({ ...WEEK, reactions: first ? [{ ...first, quarters: 2 }] : [] });
-    expect(staleOf(draftOf("description", facts), later)).toEqual({ outdated: [], missing: [] });
-    const recap = staleOf(draftOf("week recap", facts), later);
-    expect(recap.outdated.map((one) => one.text)).toEqual(["Pip finished all of the carrots."]);
-    expect(staleOf(draftOf("week recap", later), facts).missing).toHaveLength(1);
+  it("tells nothing of a day that passed with its lid open", () => {
+    const lunches = WEEK.lunches.map((lunch) => ({ ...lunch, isPacked: false }));
+    const kinds = factsOf({ ...WEEK, lunches }).map(({ kind }) => kind);
+    expect(kinds).not.toContain("packed");
+    expect(kinds).not.toContain("verdict");
   });
 
-  it.each([
-    ["Zoë’s lunch.", "Zoë"],
-    ["ZOE ate.", "ZOE"],
-    ["Z\u200Boe\u0301 ate.", "Z\u200Boe\u0301"],
-  ])("finds the private name in %j", (text, found) => {
-    const draft = { kind: "lunch post" as const, sentences: [{ text, refs: [], facts: {} }] };
-    const [hit] = guardsOf(draft, [], ["Zoë"]);
-    expect(hit?.kind).toBe("private word");
-    expect(text.slice(...(hit?.where ?? [])).trimEnd()).toBe(found);
+  it("lets every sentence that states a fact name its records", () => {
+    const { lines, facts } = written(WEEK, "lunch-post");
+    const sentences = lines.flat();
+    expect(sentences.every((sentence) => sentence.facts.length === 1)).toBe(true);
+    const verdict = sentences.find(({ text }) => text.startsWith("Pip finished"));
+    const fact = facts.find(({ id }) => id === verdict?.facts[0]);
+    expect(fact?.rows).toEqual([
+      ["carrots", "all"],
+      ["rye rolls", "½"],
+    ]);
+    expect(fact?.refs.map(({ table }) => table)).toContain("Reaction");
   });
 
-  it("leaves other words alone, and warns of promises and missing disclosures (16 CFR 255.5)", () => {
-    const sentences = [{ text: "Zoetropes are a healthy hobby, link below.", refs: [], facts: {} }];
-    const kinds = guardsOf({ kind: "lunch post", sentences }, factsOf(WEEK), ["Zoë"]);
-    expect(kinds.map((one) => one.kind)).toEqual(["promise of safety", "no link", "no disclosure"]);
-    expect(guardsOf(draftOf("week recap", factsOf(WEEK)), factsOf(WEEK), ["Zoë"])).toEqual([]);
+  it("writes the name on screen where a quote holds a private one, and drops what holds a private word", () => {
+    const said = (quote: string) =>
+      written(
+        { ...WEEK, reactions: WEEK.reactions.map((one) => ({ ...one, quote })) },
+        "lunch-post",
+      ).text;
+    expect(said("zoe took my grape")).toContain("“[Pip] took my grape”");
+    expect(said("At Lamp Street School they clapped")).not.toContain("clapped");
+  });
+
+  it("says an error of a template by its line", () => {
+    const lost = compose(tellingOf(WEEK), "recap", "{{ opener }}\n{{ nothing }}");
+    expect(lost).toEqual({
+      ok: false,
+      problem: { line: 2, message: "There is nothing called “nothing” here." },
+    });
   });
 });

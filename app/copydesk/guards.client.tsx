@@ -1,0 +1,91 @@
+"use client";
+
+import { useState } from "react";
+import type { Check } from "#lib/drafts/index.ts";
+import { Icon } from "#app/_ui/icon.tsx";
+import { settleFindingAction } from "./actions.ts";
+import styles from "./copydesk.module.css";
+import type { PieceKey } from "./piece-key.ts";
+
+/** What every guard looked for and found, each finding with its fixes at hand. */
+export function Guards({
+  piece,
+  checks,
+  kept,
+}: {
+  readonly piece: PieceKey;
+  readonly checks: readonly Check[];
+  readonly kept: readonly string[];
+}) {
+  const [problem, setProblem] = useState<string>();
+  const settle = async (key: string, fix: number | null): Promise<void> => {
+    const state = await settleFindingAction({ ...piece, key, fix }).catch(() => undefined);
+    if (!state) setProblem("Noonbook did not answer. Try again.");
+    else setProblem(state.kind === "refused" ? state.message : undefined);
+  };
+  const rows = checks.map((check) => ({
+    check,
+    open: check.findings.filter(({ key }) => check.level === "stop" || !kept.includes(key)),
+  }));
+  return (
+    <section className="sheet" aria-labelledby="guards">
+      <h2 id="guards">Guards</h2>
+      {problem && (
+        <p className="rule-error" role="alert">
+          {problem}
+        </p>
+      )}
+      <ul className={styles.guards}>
+        {rows
+          .flatMap(({ check, open }) => open.map((finding, index) => ({ check, finding, index })))
+          .map(({ check, finding, index }) => (
+            <li
+              key={`${check.kind} ${index} ${finding.key}`}
+              className={check.level === "stop" ? styles.bad : styles.look}
+            >
+              <Icon name={check.level === "stop" ? "stop" : "pencil"} />
+              <div>
+                <b>
+                  {check.level === "stop" ? "Rule broken: " : "Look again: "}
+                  {check.title}
+                </b>
+                <p>{finding.text}</p>
+                <div className="row">
+                  {finding.fixes.map((fix, at) => (
+                    <button
+                      className={at === 0 ? "btn slim" : "btn plain slim"}
+                      key={fix.label}
+                      type="button"
+                      onClick={() => void settle(finding.key, at)}
+                    >
+                      {fix.label}
+                    </button>
+                  ))}
+                  {check.level === "look" && (
+                    <button
+                      className="btn plain slim"
+                      type="button"
+                      onClick={() => void settle(finding.key, null)}
+                    >
+                      Keep it
+                    </button>
+                  )}
+                </div>
+              </div>
+            </li>
+          ))}
+        {rows
+          .filter(({ open }) => open.length === 0)
+          .map(({ check }) => (
+            <li key={check.kind}>
+              <Icon name="check" />
+              <div>
+                <b>{check.title}</b>
+                <p>{check.findings.length > 0 ? "Kept by you as it stands." : check.passed}</p>
+              </div>
+            </li>
+          ))}
+      </ul>
+    </section>
+  );
+}

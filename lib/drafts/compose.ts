@@ -1,0 +1,52 @@
+import { ok, type Result } from "#lib/base/index.ts";
+import type { Fact } from "./facts/fact.ts";
+import { factsOfClean } from "./facts/facts-of.ts";
+import { cleanRecords } from "./facts/clean-records.ts";
+import type { EpisodeRecords } from "./records.ts";
+import { renderTemplate, type TemplateProblem } from "./template/engine.ts";
+import type { DraftKind } from "./template/kinds.ts";
+import { scopeOf, type Told } from "./template/scope.ts";
+import { readMarks } from "./text/marks.ts";
+import { sentencesOf, textOfLines, type Line } from "./text/sentences.ts";
+
+/** A text as it follows from the records. */
+export type Composed = {
+  readonly kind: DraftKind;
+  readonly lunchId: string | null;
+  readonly lines: readonly Line[];
+  readonly text: string;
+  /** The facts its sentences tell. */
+  readonly facts: readonly Fact[];
+};
+
+/** What all pieces of an episode are written from; made once for them all. */
+export function tellingOf(records: EpisodeRecords, salt = 0): Told {
+  const clean = cleanRecords(records);
+  return {
+    facts: factsOfClean(clean),
+    voice: clean.voice,
+    seriesName: clean.seriesName,
+    number: clean.number,
+    title: clean.title,
+    days: clean.lunches.map(({ id, date }) => ({ lunchId: id, date })),
+    salt,
+  };
+}
+
+/** One piece, sentence by sentence with the facts each tells; or what is wrong with its template. */
+export function compose(
+  told: Told,
+  kind: DraftKind,
+  template: string,
+  lunchId: string | null = null,
+): Result<Composed, TemplateProblem> {
+  const written = renderTemplate(template, scopeOf(told, lunchId ?? undefined));
+  if (!written.ok) return written;
+  const ids = told.facts.map(({ id }) => id);
+  const lines = readMarks(written.value).map((line) => sentencesOf(line, ids));
+  const used = new Set(lines.flat().flatMap((sentence) => sentence.facts));
+  return ok({
+    ...{ kind, lunchId, lines, text: textOfLines(lines) },
+    facts: told.facts.filter((fact) => used.has(fact.id)),
+  });
+}

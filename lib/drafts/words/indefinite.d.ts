@@ -1,0 +1,4 @@
+declare module "indefinite" {
+  /** The word with "a" or "an" before it. */
+  export default function indefinite(word: string): string;
+}

@@ -1,0 +1,67 @@
+import indefinite from "indefinite";
+import pluralize from "pluralize";
+import { isolated, tidy } from "./tidy.ts";
+
+/** A food as a sentence can use it. */
+export type Noun = {
+  /** "pear", "cucumber slices" */
+  readonly bare: string;
+  /** With what the kind of noun asks for: "a pear", "half a pear", "cucumber slices", "rye bread". */
+  readonly some: string;
+  /** Whether its verb is plural: "the slices were". */
+  readonly isMany: boolean;
+};
+
+const MASS = new Set(["hummus", "asparagus", "couscous", "molasses", "citrus"]);
+const OWNED = /^(?:the|a|an|our|my|your|his|her|their|some)\s|^\p{Lu}\S*[’']s\s/iu;
+
+/** A food's name as a noun; counted ones take an article or a plural by how many one child gets. */
+export function nounOf(food: {
+  readonly name: string;
+  readonly countUnit?: string | null;
+  readonly amount?: number;
+  readonly unit?: string;
+}): Noun {
+  const bare = tidy(food.name);
+  const shown = isolated(bare);
+  if (isMany(bare)) return { bare: shown, some: shown, isMany: true };
+  if (!isCounted(bare, food)) return { bare: shown, some: shown, isMany: false };
+  const amount = food.amount ?? 1;
+  if (amount > 1.01) {
+    const many = pluralize(bare);
+    return { bare: many, some: many, isMany: true };
+  }
+  const one = withArticle(bare);
+  return { bare, some: Math.abs(amount - 0.5) < 0.01 ? `half ${one}` : one, isMany: false };
+}
+
+/** "the rye bread"; a name that brings its own article or owner keeps it: "Grandma’s soup". */
+export function definite(noun: string): string {
+  return OWNED.test(noun) ? noun : `the ${noun}`;
+}
+
+/** "a pear", "an apple", "an 80-gram roll"; a name that begins with no letter or digit goes without. */
+export function withArticle(noun: string): string {
+  if (!/^[a-z0-9]/iu.test(noun) || OWNED.test(noun)) return noun;
+  return indefinite(noun);
+}
+
+/** Whether a name is a plural noun: judged by its head, words that are both counting as one. */
+export function isMany(name: string): boolean {
+  const head = headOf(name);
+  return !MASS.has(head) && pluralize.isPlural(head) && !pluralize.isSingular(head);
+}
+
+function headOf(name: string): string {
+  const [phrase = ""] = name.toLowerCase().split(/ (?:with|in|on|of|and|for|from) |[,(]/u);
+  return phrase.trim().split(/[\s-]/u).at(-1) ?? "";
+}
+
+function isCounted(
+  name: string,
+  { countUnit, unit }: { readonly countUnit?: string | null; readonly unit?: string },
+): boolean {
+  if (!countUnit || / (?:on|of|and|with) /u.test(name)) return false;
+  if (headOf(countUnit) !== headOf(name)) return false;
+  return unit === undefined || unit === countUnit || unit === "each";
+}

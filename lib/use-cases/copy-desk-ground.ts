@@ -1,0 +1,69 @@
+import { addDays, type Day } from "#lib/calendar/index.ts";
+import {
+  readDrafts,
+  readSettings,
+  readTemplates,
+  type Db,
+  type DraftRecord,
+  type EpisodeRecord,
+  type Settings,
+  type TemplateRecord,
+} from "#lib/db/index.ts";
+import { tellingOf, type EpisodeRecords, type Told } from "#lib/drafts/index.ts";
+import { readEpisodeRecords } from "./read-episode-records.ts";
+
+/** Everything the pieces of one episode are made from and checked against. */
+export type CopyDeskGround = {
+  readonly episode: EpisodeRecord;
+  readonly records: EpisodeRecords;
+  readonly drafts: readonly DraftRecord[];
+  readonly templates: readonly TemplateRecord[];
+  readonly settings: Settings;
+  /** The same records told with an opener of one's choice. */
+  readonly told: (salt: number) => Told;
+};
+
+/** Reads it for the week of a Monday, or undefined when that week has no episode. */
+export async function readCopyDeskGround(
+  db: Db,
+  monday: Day,
+  today: Day,
+): Promise<CopyDeskGround | undefined> {
+  const found = await readEpisodeRecords(db, monday, today);
+  if (!found) return undefined;
+  const [drafts, templates, settings] = await Promise.all([
+    readDrafts(db, found.episode.id),
+    readTemplates(db),
+    readSettings(db),
+  ]);
+  const tellings = new Map<number, Told>();
+  const told = (salt: number): Told => {
+    const made = tellings.get(salt) ?? tellingOf(found.records, salt);
+    tellings.set(salt, made);
+    return made;
+  };
+  return { ...found, drafts, templates, settings, told };
+}
+
+/** The Mondays of the episodes before and after one, where there are any. */
+export async function neighboursOf(
+  db: Db,
+  monday: Day,
+): Promise<{ readonly before: Day | undefined; readonly after: Day | undefined }> {
+  const [before, after] = await Promise.all([
+    db.episode.findFirst({
+      where: { weekOf: { lt: monday } },
+      orderBy: { weekOf: "desc" },
+      select: { weekOf: true },
+    }),
+    db.episode.findFirst({
+      where: { weekOf: { gt: monday } },
+      orderBy: { weekOf: "asc" },
+      select: { weekOf: true },
+    }),
+  ]);
+  return {
+    before: before ? addDays(before.weekOf as Day, 0) : undefined,
+    after: after ? addDays(after.weekOf as Day, 0) : undefined,
+  };
+}

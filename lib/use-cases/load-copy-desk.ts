@@ -1,0 +1,88 @@
+import type { Day } from "#lib/calendar/index.ts";
+import { DRAFT_KINDS, type DraftKind } from "#lib/drafts/index.ts";
+import type { Context } from "./context.ts";
+import { neighboursOf, readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
+import { stageOf, type Stage } from "./episode-stage.ts";
+import { pieceView, type PieceView } from "./piece-view.ts";
+
+export type CopyDeskView = {
+  readonly monday: Day;
+  readonly number: number;
+  readonly title: string;
+  readonly stage: Stage;
+  readonly before: Day | undefined;
+  readonly after: Day | undefined;
+  /** Lunches that a post can be written for. */
+  readonly days: readonly { readonly lunchId: string; readonly date: Day }[];
+  /** Days that passed with the lid open: nobody knows what was eaten, so nothing is told. */
+  readonly untold: readonly Day[];
+};
+
+export type CopyDeskPack = CopyDeskView & { readonly pieces: readonly PieceView[] };
+
+/** Every piece of an episode, or undefined when the week has none. */
+export async function loadPack(
+  { db, today }: Context,
+  monday: Day,
+): Promise<CopyDeskPack | undefined> {
+  const [ground, near] = await Promise.all([
+    readCopyDeskGround(db, monday, today),
+    neighboursOf(db, monday),
+  ]);
+  if (!ground) return undefined;
+  const view = { ...deskView(ground), ...near };
+  const pieces = DRAFT_KINDS.flatMap((kind) =>
+    kind === "lunch-post"
+      ? view.days.map(({ lunchId }) => pieceView(ground, kind, lunchId))
+      : [pieceView(ground, kind, null)],
+  );
+  return { ...view, pieces };
+}
+
+/** One piece of an episode; a lunch post without a day is that of the first. */
+export async function loadPiece(
+  { db, today }: Context,
+  monday: Day,
+  kind: DraftKind,
+  date: Day | undefined,
+): Promise<(CopyDeskView & { readonly piece: PieceView }) | undefined> {
+  const [ground, near] = await Promise.all([
+    readCopyDeskGround(db, monday, today),
+    neighboursOf(db, monday),
+  ]);
+  if (!ground) return undefined;
+  const view = { ...deskView(ground), ...near };
+  const day = view.days.find((one) => one.date === date) ?? view.days[0];
+  const lunchId = kind === "lunch-post" ? (day?.lunchId ?? null) : null;
+  return { ...view, piece: pieceView(ground, kind, lunchId) };
+}
+
+/** The Monday of the episode that is worked on now: the latest that has begun, else the next one. */
+export async function currentEpisode({ db, today }: Context): Promise<Day | undefined> {
+  const begun = await db.episode.findFirst({
+    where: { weekOf: { lte: today } },
+    orderBy: { weekOf: "desc" },
+    select: { weekOf: true },
+  });
+  const next =
+    begun ?? (await db.episode.findFirst({ orderBy: { weekOf: "asc" }, select: { weekOf: true } }));
+  return next ? (next.weekOf as Day) : undefined;
+}
+
+function deskView({ episode, records, told }: CopyDeskGround) {
+  const packed = told(0).facts.filter((fact) => fact.kind === "packed");
+  const isTold = (lunchId: string): boolean =>
+    packed.some((fact) => fact.id === `packed:${lunchId}`);
+  return {
+    monday: episode.weekOf,
+    number: episode.number,
+    title: episode.theme?.name ?? (episode.workingTitle || "Untitled week"),
+    stage: stageOf(episode),
+    days: records.lunches
+      .filter(({ id }) => isTold(id))
+      .map(({ id, date }) => ({ lunchId: id, date })),
+    untold: records.lunches
+      .filter((lunch) => !lunch.isPacked && lunch.date < records.today && lunch.items.length > 0)
+      .map(({ date }) => date),
+  };
+}

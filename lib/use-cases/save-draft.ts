@@ -1,0 +1,99 @@
+import { ok, refuse, type Result } from "#lib/base/index.ts";
+import { inTransaction, writeDraft, type Db } from "#lib/db/index.ts";
+import { applyFix } from "#lib/drafts/index.ts";
+import type { Context } from "./context.ts";
+import { readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
+import { composePiece, pieceView, storedPiece, templateVersion, writtenOf } from "./piece-view.ts";
+import type { PieceInput, SaveDraftInput, SettleFindingInput } from "./save-draft.input.ts";
+
+export type DraftProblem = { readonly kind: "gone" | "changed-meanwhile" | "mended" | "template" };
+
+type Saved = Promise<Result<undefined, DraftProblem>>;
+
+/** Keeps the user's own words for a piece. Refuses when another tab saved it meanwhile. */
+export function saveDraft({ db, today }: Context, input: SaveDraftInput): Saved {
+  return inTransaction(db, async (tx) => {
+    const ground = await readCopyDeskGround(tx, input.monday, today);
+    if (!ground) return refuse({ kind: "gone" });
+    return keep(tx, ground, input, { body: input.body });
+  });
+}
+
+/** Keeps a piece as it stands, so that it is known what was copied. Keeping it twice changes nothing. */
+export function keepDraft({ db, today }: Context, input: PieceInput): Saved {
+  return inTransaction(db, async (tx) => {
+    const ground = await readCopyDeskGround(tx, input.monday, today);
+    if (!ground) return refuse({ kind: "gone" });
+    if (storedPiece(ground, input.kind, input.lunchId)) return ok(undefined);
+    return keep(tx, ground, input, {});
+  });
+}
+
+/** Goes back to the draft as the records tell it now; what was written by hand is dropped. */
+export function dropDraft({ db, today }: Context, input: PieceInput): Saved {
+  return inTransaction(db, async (tx) => {
+    const ground = await readCopyDeskGround(tx, input.monday, today);
+    const stored = ground && storedPiece(ground, input.kind, input.lunchId);
+    if (!stored) return refuse({ kind: "gone" });
+    if (stored.revision !== input.revision) return refuse({ kind: "changed-meanwhile" });
+    await tx.draft.delete({ where: { id: stored.id } });
+    return ok(undefined);
+  });
+}
+
+/** Mends one finding of a guard, or keeps it as it is. Refuses when the words are no longer there. */
+export function settleFinding({ db, today }: Context, input: SettleFindingInput): Saved {
+  return inTransaction(db, async (tx) => {
+    const ground = await readCopyDeskGround(tx, input.monday, today);
+    if (!ground) return refuse({ kind: "gone" });
+    const piece = pieceView(ground, input.kind, input.lunchId);
+    const finding = piece.checks
+      .flatMap((check) => check.findings)
+      .find(({ key }) => key === input.key);
+    if (!finding) return refuse({ kind: "mended" });
+    if (input.fix === null) {
+      return keep(tx, ground, input, { kept: [...piece.kept, finding.key] });
+    }
+    const fix = finding.fixes[input.fix];
+    if (!fix) return refuse({ kind: "mended" });
+    return keep(tx, ground, input, { body: applyFix(piece.lines, fix) });
+  });
+}
+
+async function keep(
+  tx: Db,
+  ground: CopyDeskGround,
+  input: PieceInput,
+  change: { readonly body?: string; readonly kept?: readonly string[] },
+): Saved {
+  const stored = storedPiece(ground, input.kind, input.lunchId);
+  if ((stored?.revision ?? 0) !== input.revision) return refuse({ kind: "changed-meanwhile" });
+  const composed = composePiece(ground, input.kind, input.lunchId, stored);
+  if (!composed.ok && !stored) return refuse({ kind: "template" });
+  const fresh = composed.ok ? writtenOf(composed.value, 0, []) : undefined;
+  const written = stored?.written ?? fresh;
+  if (!written) return refuse({ kind: "template" });
+  const text = composed.ok ? composed.value.text : "";
+  const body = change.body ?? stored?.body ?? text;
+  await writeDraft(tx, stored?.id, {
+    ...{ episodeId: ground.episode.id, kind: input.kind, lunchId: input.lunchId, body },
+    templateVersion: stored?.templateVersion ?? templateVersion(ground, input.kind),
+    written: { ...written, kept: [...(change.kept ?? written.kept)] },
+    edited: change.body === undefined ? (stored?.edited ?? false) : change.body !== text,
+  });
+  return ok(undefined);
+}
+
+/** Words for a refusal. */
+export function describeDraftProblem({ kind }: DraftProblem): string {
+  switch (kind) {
+    case "gone":
+      return "This episode or draft was removed meanwhile.";
+    case "changed-meanwhile":
+      return "This piece was changed in another tab meanwhile. What you typed is still here: open the page anew to compare.";
+    case "mended":
+      return "Those words are no longer in the text.";
+    case "template":
+      return "The template of this piece has an error. Mend it first.";
+  }
+}

@@ -1,0 +1,113 @@
+import { describe, expect, it } from "vitest";
+import { day } from "#lib/calendar/index.ts";
+import {
+  applyFix,
+  checksOf,
+  compose,
+  DEFAULT_TEMPLATES,
+  factsOf,
+  ownLines,
+  tellingOf,
+  type Check,
+  type GuardGround,
+} from "#lib/drafts/index.ts";
+import { WEEK } from "./week.ts";
+
+const GROUND: GuardGround = {
+  ...{ kind: "lunch-post", today: WEEK.today, facts: factsOf(WEEK), children: WEEK.children },
+  ...{ owed: ["We were given the rye rolls for free."], privateWords: ["Lamp Street School"] },
+  ...{ surprise: WEEK.surprise, revealOn: WEEK.revealOn },
+  ...{ foods: ["carrots", "plums", "rye rolls", "gluten-free bread"], scrapped: ["plums"] },
+  limits: { titleMax: 40, descriptionMax: 4000, firstLinesMax: 150 },
+};
+const DISCLOSED = "We were given the rye rolls for free.\n";
+
+function broken(body: string, change: Partial<GuardGround> = {}): readonly Check[] {
+  const lines = ownLines(body, []);
+  return checksOf(lines, { ...GROUND, ...change }).filter(({ findings }) => findings.length > 0);
+}
+
+describe("guards", () => {
+  it("let a text that follows from the records pass", () => {
+    const composed = compose(tellingOf(WEEK), "lunch-post", DEFAULT_TEMPLATES["lunch-post"], "l1");
+    if (!composed.ok) throw new Error(composed.problem.message);
+    const lines = ownLines(composed.value.text, composed.value.lines);
+    expect(checksOf(lines, GROUND).flatMap(({ findings }) => findings)).toEqual([]);
+  });
+
+  it.each([
+    ["Zoë ate it.", "names"],
+    ["ZOE ate it.", "names"],
+    ["Z\u200Boe\u0301’s tin.", "names"],
+    ["Filmed at Lamp Street School.", "places"],
+    ["There is a riddle in a boat of paper.", "surprise"],
+    ["It is safe to eat.", "claims"],
+    ["A nut-free lunch!", "claims"],
+    ["So healthy.", "claims"],
+    ["See you on 20 March.", "dates"],
+    ["More of it tomorrow.", "dates"],
+    ["The link is below.", "links"],
+    ["Pip loved it.", "records"],
+    ["We packed it on Wednesday.", "records"],
+    ["The carrots went first.", "records"],
+  ])("stop at %j: %s", (text, kind) => {
+    expect(broken(DISCLOSED + text).map((check) => check.kind)).toContain(kind);
+  });
+
+  it.each([
+    "Zoetropes are fun.",
+    "Feel free to ask.",
+    "We like gluten-free bread.",
+    "On 9 March it rained.",
+    "The link is below: https://video.example/1",
+    "The paper cups came back.",
+  ])("leave %j alone", (text) => {
+    const kinds = broken(DISCLOSED + text, { foods: ["gluten-free bread"] }).map(
+      ({ kind }) => kind,
+    );
+    expect(kinds.filter((kind) => kind !== "records")).toEqual([]);
+  });
+
+  it("want the disclosure at the start, and put it there (16 CFR 255.5)", () => {
+    const late = `Hello there. ${DISCLOSED}`;
+    const [check] = broken(late);
+    expect(check?.kind).toBe("disclosure");
+    const [fix] = check?.findings[0]?.fixes ?? [];
+    if (!fix) throw new Error("a fix was expected");
+    const mended = applyFix(ownLines(late, []), fix);
+    expect(mended).toBe("We were given the rye rolls for free.\nHello there.");
+    expect(broken(mended)).toEqual([]);
+  });
+
+  it("want it spoken in the outline, not only shown", () => {
+    const outline = "# Opener\nPicture: We were given the rye rolls for free.\nSound: Hello.";
+    const [check] = broken(outline, { kind: "outline" });
+    const [fix] = check?.findings[0]?.fixes ?? [];
+    if (!fix) throw new Error("a fix was expected");
+    expect(applyFix(ownLines(outline, []), fix)).toContain(
+      "Sound: We were given the rye rolls for free. Hello.",
+    );
+  });
+
+  it("keep the surprise only until its day", () => {
+    const text = `${DISCLOSED}A paper boat with a riddle!`;
+    expect(broken(text).map(({ kind }) => kind)).toContain("surprise");
+    expect(broken(text, { today: day("2026-03-20") })).toEqual([]);
+  });
+
+  it("write the on-screen name at one press", () => {
+    const body = `${DISCLOSED}Then Zoe laughed.`;
+    const [check] = broken(body);
+    const [fix] = check?.findings[0]?.fixes ?? [];
+    if (!fix) throw new Error("a fix was expected");
+    expect(applyFix(ownLines(body, []), fix)).toBe(`${DISCLOSED}Then Pip laughed.`);
+  });
+
+  it("count letters as a reader does, and titles one by one", () => {
+    const titles = `${"é".normalize("NFD").repeat(40)}\n${"x".repeat(41)}`;
+    const [check] = broken(titles, { kind: "titles" });
+    expect(check?.findings.map(({ text }) => text)).toEqual([
+      `“${"x".repeat(41)}” has 41 letters, 1 too many.`,
+    ]);
+  });
+});
