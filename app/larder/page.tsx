@@ -26,7 +26,11 @@ export default async function LarderPage({ searchParams }: PageProps<"/larder">)
       <PageHead
         kicker={`Larder, ${view.foods} foods, ${view.products} products, ${view.tricks} tricks`}
         title="What is in the house"
-      />
+      >
+        <Link className="btn" href="/larder/new">
+          Add a food
+        </Link>
+      </PageHead>
       <div className={styles.bar}>
         <LarderSearch typed={asked.q} />
         <LarderChips asked={asked} view={view} />
@@ -58,7 +62,13 @@ function NothingFound({ asked }: { readonly asked: FindLarderInput }) {
       <h2>No food fits that</h2>
       <p>
         {asked.q === "" ? "Loosen a filter, or " : `Nothing here goes by “${asked.q}”. `}
-        <Link href="/larder?show=all">look at all foods</Link>.
+        <Link href="/larder?show=all">look at all foods</Link>
+        {asked.q !== "" && (
+          <>
+            , or <Link href={`/larder/new?name=${encodeURIComponent(asked.q)}`}>add it</Link>
+          </>
+        )}
+        .
       </p>
     </div>
   );

@@ -10,9 +10,11 @@ const SUGGESTED = 6;
 
 /** Search as you type over every name a food has; Enter takes the first, the list is reached by Tab. */
 export function FoodFinder({
+  label = "Add a food",
   larder,
   onChoose,
 }: {
+  readonly label?: string;
   readonly larder: LarderState;
   readonly onChoose: (food: Choice) => void;
 }) {
@@ -27,7 +29,7 @@ export function FoodFinder({
   };
   return (
     <div className={styles.finder}>
-      <label htmlFor={id}>Add a food</label>
+      <label htmlFor={id}>{label}</label>
       <input
         className="field"
         id={id}

@@ -22,6 +22,7 @@ export {
   TrickKind,
 } from "./vocabulary.ts";
 export { FamilyId, Food, FoodId, PrepStep, ShelfLives, Trick, type TrickId } from "./food.ts";
+export { inheritedAllergens, type AllergenSay } from "./inherited-allergens.ts";
 export {
   convert,
   CUP_ML,

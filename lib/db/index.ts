@@ -11,6 +11,7 @@ export {
   type TemplateRecord,
 } from "./drafts.ts";
 export { readDraftGround, type DraftGround } from "./draft-records.ts";
+export { FoodFollowers, handBackFood, handOverFood } from "./food-merge.ts";
 export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./foods.ts";
 export {
   hasHappenedSince,

@@ -1,0 +1,82 @@
+"use server";
+
+import { refresh } from "next/cache";
+import { invalid, refused, saved, type FormState } from "#app/_forms/form-state.ts";
+import { requestContext } from "#app/_server/context.ts";
+import { FoodInput } from "#lib/use-cases/larder/food.input.ts";
+import {
+  describeMergeProblem,
+  mergeFoods,
+  MergeFoodsInput,
+  undoMerge,
+  UndoMergeInput,
+} from "#lib/use-cases/larder/merge-foods.ts";
+import { ProductInput } from "#lib/use-cases/larder/product.input.ts";
+import { describeRecallProblem, recall, RecallInput } from "#lib/use-cases/larder/recall.ts";
+import { describeRetireProblem, retire, RetireInput } from "#lib/use-cases/larder/retire.ts";
+import { describeSaveFoodProblem, saveFood } from "#lib/use-cases/larder/save-food.ts";
+import { describeSaveProductProblem, saveProduct } from "#lib/use-cases/larder/save-product.ts";
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function saveFoodAction(input: unknown): Promise<FormState> {
+  const parsed = FoodInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await saveFood(await requestContext(), parsed.data);
+  if (!outcome.ok) {
+    const message = describeSaveFoodProblem(outcome.problem);
+    if (outcome.problem.kind === "name-taken")
+      return { kind: "invalid", fields: { name: message } };
+    return refused(message);
+  }
+  refresh();
+  return { kind: "saved", href: `/larder/${outcome.value}` };
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function saveProductAction(input: unknown): Promise<FormState> {
+  const parsed = ProductInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await saveProduct(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeSaveProductProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function retireAction(input: unknown): Promise<FormState> {
+  const parsed = RetireInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await retire(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeRetireProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function recallAction(input: unknown): Promise<FormState> {
+  const parsed = RecallInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await recall(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeRecallProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function mergeFoodsAction(input: unknown): Promise<FormState> {
+  const parsed = MergeFoodsInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await mergeFoods(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeMergeProblem(outcome.problem));
+  return { kind: "saved", href: `/larder/${parsed.data.into}` };
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function undoMergeAction(input: unknown): Promise<FormState> {
+  const parsed = UndoMergeInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await undoMerge(await requestContext(), parsed.data.changeId);
+  if (!outcome.ok) return refused(describeMergeProblem(outcome.problem));
+  refresh();
+  return saved;
+}
