@@ -130,6 +130,7 @@ export type Quota = {
 export const FORBIDDING_KINDS = [
   "allergen",
   "avoidance",
+  "resting",
   "school",
   "temperature",
   "choking",

@@ -17,7 +17,9 @@ import {
   type PlanTheme,
 } from "#lib/planner/index.ts";
 import { historyOf, type History, type RestRules } from "#lib/repeats/index.ts";
+import { acceptanceOf, restingItems } from "./expected-liking.ts";
 import { readForbidden } from "./forbidden-items.ts";
+import { loadEstimates } from "./load-estimates.ts";
 import { shootDays } from "./pencil-week.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 
@@ -31,21 +33,30 @@ const PARTS: readonly PlanPart[] = [
 ];
 const LOOK_BACK_WEEKS = 60;
 
-/** The planner's question for some weeks, in date order and at least one, read from the records. */
-export async function planProblemFor(db: Db, mondays: readonly Day[]): Promise<PlanProblem> {
+/**
+ * The planner's question for some weeks, in date order and at least one, read from the records.
+ * Verdicts count up to `today`, or up to the first week when it is left out.
+ */
+export async function planProblemFor(
+  db: Db,
+  mondays: readonly Day[],
+  today?: Day,
+): Promise<PlanProblem> {
   const first = mondays[0] as Day;
   const last = mondays.at(-1) as Day;
   const settings = await readSettings(db);
-  const [foods, rules, shown, children, days] = await Promise.all([
+  const [foods, rules, shown, children, days, learned] = await Promise.all([
     readFoods(db),
     readRestRules(db, settings),
     readShownWeeks(db, weeksLater(first, -LOOK_BACK_WEEKS), weeksLater(last, LOOK_BACK_WEEKS)),
     db.child.findMany({ where: { retiredAt: null }, select: { id: true, onScreenName: true } }),
     Promise.all(mondays.map((monday) => shootDays(db, monday))),
+    loadEstimates({ db, today: today ?? first }),
   ]);
   const history = historyOf(shown);
   const themes = await themesFor(db, mondays, history, rules);
-  const items = itemsFor(foods, children.length, themes, history, first);
+  const liking = (food: Food) => acceptanceOf(learned, food, children);
+  const items = itemsFor(foods, liking, themes, history, first);
   return {
     weeks: mondays.map((monday, index) => ({
       monday,
@@ -60,7 +71,10 @@ export async function planProblemFor(db: Db, mondays: readonly Day[]): Promise<P
     shops: [],
     rests: restsFor(foods, items, history, rules),
     quotas: [],
-    forbidden: await readForbidden(db, foods, items, days.flat()),
+    forbidden: [
+      ...(await readForbidden(db, foods, items, days.flat())),
+      ...restingItems(learned, children, items, days.flat()),
+    ],
     themesApart: [],
     owed: [],
     locks: [],
@@ -102,10 +116,10 @@ async function themesFor(
   });
 }
 
-/** Every food once for each part it can play; without a series' own verdicts all count the same. */
+/** Every food once for each part it can play, with what each child is expected to eat of it. */
 function itemsFor(
   foods: readonly Food[],
-  children: number,
+  liking: (food: Food) => PlanItem["acceptance"],
   themes: readonly Themed[],
   history: History,
   first: Day,
@@ -115,6 +129,7 @@ function itemsFor(
     const lastOn = history.lastBefore("food", food.id, first);
     const part = food.parts.find((one) => parts.has(one));
     if (!part || food.isStaple) return [];
+    const acceptance = liking(food);
     return {
       id: food.id,
       name: food.name,
@@ -122,9 +137,9 @@ function itemsFor(
       familyId: food.family,
       trickIds: [],
       part,
-      acceptance: Array.from({ length: children }, () => ({ mean: 0.6, sd: 0.25 })),
+      acceptance,
       isNew: false,
-      costCents: food.servingCents * Math.max(1, children),
+      costCents: food.servingCents * Math.max(1, acceptance.length),
       minutes: morningMinutes(food),
       shopIds: [],
       wasteCents: 0,

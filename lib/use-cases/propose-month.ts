@@ -15,8 +15,8 @@ const STEPS = 20_000;
 
 /**
  * Pencils themes and lunches into the month's empty weeks from today on: in season, at rest, within
- * what the children and the school rule out. Acceptance is not told apart yet: every food counts the
- * same. Nothing is written when a rule would have to be broken.
+ * what the children and the school rule out, and what the verdicts say each child eats. Nothing is
+ * written when a rule would have to be broken.
  */
 export async function proposeMonth(
   context: Context,
@@ -24,7 +24,7 @@ export async function proposeMonth(
 ): Promise<Result<{ readonly weeks: number }, ProposeProblem>> {
   const mondays = await emptyWeeks(context, month);
   if (mondays.length === 0) return refuse({ kind: "nothing-empty" });
-  const problem = await planProblemFor(context.db, mondays);
+  const problem = await planProblemFor(context.db, mondays, context.today);
   const { plan, broken } = proposePlan(problem, { seed: month, steps: STEPS });
   if (broken > 0) return refuse({ kind: "no-plan" });
   const items = new Map(problem.items.map((item) => [item.id, item]));

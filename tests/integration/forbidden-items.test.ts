@@ -41,7 +41,7 @@ test("the planner is told of exactly the foods and days that the hard filter kee
   });
 
   const mondays = [day("2026-05-04"), day("2026-05-11")];
-  const problem = await planProblemFor(db, mondays);
+  const problem = await planProblemFor(db, mondays, context.today);
   const foods = new Map((await readFoods(db)).map((food) => [String(food.id), food]));
   const children = (await readChildren(db)).flatMap((child) =>
     child.isRetired
@@ -57,7 +57,7 @@ test("the planner is told of exactly the foods and days that the hard filter kee
   const rules = (await readSchoolRules(db)).flatMap(({ rule, isActive }) =>
     isActive ? [rule] : [],
   );
-  const lists = problem.forbidden.filter(({ kind }) => kind !== "season");
+  const lists = problem.forbidden.filter(({ kind }) => kind !== "season" && kind !== "resting");
   const told = { kept: 0, out: 0 };
   for (const { date } of problem.weeks.flatMap((week) => week.days)) {
     for (const item of problem.items) {
