@@ -6,7 +6,7 @@ type Kept = { stamp: string; values: Map<string, unknown> };
 const keptBy = new WeakMap<Db, Kept>();
 
 /** No more answers than this are kept for a client: the ones asked for least lately go. */
-const KEPT_MOST = 24;
+const KEPT_MOST = 96;
 
 /**
  * What `read` answers, kept under a key until anything is written to the file: by this connection

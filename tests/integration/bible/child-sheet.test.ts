@@ -111,7 +111,7 @@ test("a new allergy takes its foods out of the next proposal, and says whose it 
 
   // What stands on the slate already is told: who, and which allergen.
   const lunches = april.flatMap((episode) => episode.lunches);
-  const checks = await readChecks(context.db, lunches);
+  const checks = await readChecks(context.db, lunches, await readSettings(context.db));
   const holding = lunches.filter((lunch) =>
     lunch.items.some(({ food }) => food.allergens.includes(allergen)),
   );
