@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { usePathname } from "next/navigation";
+import { FindBox } from "./find-box.client.tsx";
 import { TinMark } from "./tin-mark.tsx";
 
 /** The rooms, in the order of the week's work. A room is listed once its page stands. */
@@ -49,6 +50,7 @@ export function TopBar({
           </ul>
         </nav>
       )}
+      {seriesName !== undefined && <FindBox key={path} />}
       {isDemo && (
         <p className="demo">
           <span>Demo data: {seriesName}</span>

@@ -10,12 +10,13 @@ import { LarderChips, LarderFilters } from "./larder-filters.tsx";
 import { LarderSearch } from "./larder-search.client.tsx";
 import { LarderTable } from "./larder-table.tsx";
 import styles from "./larder.module.css";
+import { singleValues } from "./single-values.ts";
 
 export const metadata = { title: "Larder" };
 
 export default async function LarderPage({ searchParams }: PageProps<"/larder">) {
   const context = await requestContext();
-  const asked = FindLarderInput.parse(single(await searchParams));
+  const asked = FindLarderInput.parse(singleValues(await searchParams));
   const [{ seriesName }, view] = await Promise.all([
     loadMasthead(context),
     findLarder(context, asked),
@@ -83,16 +84,5 @@ function Pages({ asked, view }: { readonly asked: FindLarderInput; readonly view
       {page > 1 && <Link href={larderAddress(asked, { page: page - 1 })}>previous</Link>}
       {page < pages && <Link href={larderAddress(asked, { page: page + 1 })}>next</Link>}
     </nav>
-  );
-}
-
-function single(
-  query: Readonly<Record<string, string | string[] | undefined>>,
-): Record<string, string | undefined> {
-  return Object.fromEntries(
-    Object.entries(query).map(([key, value]) => [
-      key,
-      (Array.isArray(value) ? value[0] : value) || undefined,
-    ]),
   );
 }

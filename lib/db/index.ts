@@ -39,15 +39,15 @@ export {
 } from "./write-household.ts";
 export { keepUntilWritten } from "./kept.ts";
 export {
-  readFoodsSeen,
   readFoodStates,
   readLots,
   readOwedFoods,
   readProductGlances,
-  readTricksSeen,
+  readSeen,
   type FoodState,
   type ProductGlance,
   type Seen,
+  type SeenLevel,
 } from "./larder.ts";
 export { parseColumn } from "./json.ts";
 export { applyMigrations, MigrationRefused, type MigrationOutcome } from "./migrate.ts";

@@ -44,28 +44,35 @@ export type Seen = {
 
 type SeenCells = [string, string | null, string | null, number];
 
-/** When each food was on, by id; foods never on are missing. One statement over all items. */
-export async function readFoodsSeen(db: Db, today: Day): Promise<ReadonlyMap<string, Seen>> {
-  const [answer] = await db.$queryRaw<readonly { readonly rows: unknown }[]>`
-    SELECT json_group_array(json_array(s."foodId", s.last, s.next, s.times)) AS rows FROM (
-      SELECT i."foodId", max(CASE WHEN l."date" <= ${today} THEN l."date" END) AS last,
-             min(CASE WHEN l."date" > ${today} THEN l."date" END) AS next,
-             sum(l."date" <= ${today}) AS times
-      FROM "LunchItem" i JOIN "Lunch" l ON l."id" = i."lunchId"
-      WHERE i."fate" <> 'scrapped' GROUP BY i."foodId") s`;
-  return seenOf(answer?.rows);
-}
+/** What can have been on. */
+export type SeenLevel = "food" | "product" | "trick" | "theme";
 
-/** When each trick was on, by id; tricks never on are missing. */
-export async function readTricksSeen(db: Db, today: Day): Promise<ReadonlyMap<string, Seen>> {
-  const [answer] = await db.$queryRaw<readonly { readonly rows: unknown }[]>`
-    SELECT json_group_array(json_array(s."trickId", s.last, s.next, s.times)) AS rows FROM (
-      SELECT k."trickId", max(CASE WHEN l."date" <= ${today} THEN l."date" END) AS last,
-             min(CASE WHEN l."date" > ${today} THEN l."date" END) AS next,
-             sum(l."date" <= ${today}) AS times
-      FROM "ItemTrick" k JOIN "LunchItem" i ON i."id" = k."itemId"
-      JOIN "Lunch" l ON l."id" = i."lunchId"
-      WHERE i."fate" <> 'scrapped' GROUP BY k."trickId") s`;
+const FROM_ITEMS = `"LunchItem" i JOIN "Lunch" l ON l."id" = i."lunchId"`;
+
+/** One row for each time: what, and the day. A theme counts by the Monday of its week. */
+const TIMES: Readonly<Record<SeenLevel, string>> = {
+  food: `SELECT i."foodId" AS id, l."date" AS date FROM ${FROM_ITEMS} WHERE i."fate" <> 'scrapped'`,
+  product: `SELECT i."productId" AS id, l."date" AS date FROM ${FROM_ITEMS}
+    WHERE i."fate" <> 'scrapped' AND i."productId" IS NOT NULL`,
+  trick: `SELECT k."trickId" AS id, l."date" AS date FROM "ItemTrick" k
+    JOIN "LunchItem" i ON i."id" = k."itemId" JOIN "Lunch" l ON l."id" = i."lunchId"
+    WHERE i."fate" <> 'scrapped'`,
+  theme: `SELECT "themeId" AS id, "weekOf" AS date FROM "Episode" WHERE "themeId" IS NOT NULL`,
+};
+
+/** When each food, product, trick or theme was on, by id; those never on are missing. One statement. */
+export async function readSeen(
+  db: Db,
+  level: SeenLevel,
+  today: Day,
+): Promise<ReadonlyMap<string, Seen>> {
+  const [answer] = await db.$queryRawUnsafe<readonly { readonly rows: unknown }[]>(
+    `SELECT json_group_array(json_array(s.id, s.last, s.next, s.times)) AS rows FROM (
+       SELECT t.id, max(CASE WHEN t.date <= ?1 THEN t.date END) AS last,
+              min(CASE WHEN t.date > ?1 THEN t.date END) AS next, sum(t.date <= ?1) AS times
+       FROM (${TIMES[level]}) t GROUP BY t.id) s`,
+    today,
+  );
   return seenOf(answer?.rows);
 }
 

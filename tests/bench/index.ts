@@ -3,6 +3,7 @@ import { benchPages } from "./pages.ts";
 import { benchPrep } from "./prep.ts";
 import { benchReactions } from "./reactions.ts";
 import { benchRepeats } from "./repeats.ts";
+import { benchSearch } from "./search.ts";
 import { benchShopping } from "./shopping.ts";
 
 const BENCHES = {
@@ -11,6 +12,7 @@ const BENCHES = {
   reactions: benchReactions,
   shopping: benchShopping,
   prep: benchPrep,
+  search: benchSearch,
   pages: benchPages,
 } as const;
 

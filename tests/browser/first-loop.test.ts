@@ -146,6 +146,9 @@ const PAGES = [
   "/ledger",
   "/copydesk/2026-03-09",
   "/copydesk/2026-03-09/description",
+  "/larder/cucumber-slices",
+  "/larder/new",
+  "/larder/find?q=cucumber",
 ] as const;
 
 test.each(

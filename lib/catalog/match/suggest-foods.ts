@@ -5,8 +5,9 @@ const SUGGESTED_MOST = 8;
 
 /**
  * Foods for what has been typed so far, best first, for a search field that answers each keystroke:
- * first those that a whole phrase surely means, then those with a name in which every typed word
- * begins a word ("bab ca" gives "baby carrots"; shorter names first), then near misses.
+ * first those that a whole phrase surely means as spelled, then those with a name in which every typed
+ * word begins a word ("bab ca" gives "baby carrots"; shorter names first), then slips and near misses:
+ * half a word is not a misspelling of another.
  */
 export function suggestFoods<F extends NamedFood>(
   typed: string,
@@ -15,8 +16,9 @@ export function suggestFoods<F extends NamedFood>(
 ): F[] {
   const { ranked, doubtful } = matchFood(typed, foods);
   const begun = foodsBegun(typed, prepareFoods(foods).foods);
-  const sure = ranked.map(foodOf);
-  return [...new Set([...sure, ...begun, ...doubtful.map(foodOf)])].slice(0, most);
+  const spelled = ranked.filter(({ reason }) => reason.kind !== "spelling");
+  const rest = [...ranked, ...doubtful].map(foodOf);
+  return [...new Set([...spelled.map(foodOf), ...begun, ...rest])].slice(0, most);
 }
 
 function foodsBegun<F extends NamedFood>(typed: string, entries: readonly PreparedFood<F>[]): F[] {

@@ -5,12 +5,12 @@ import {
   keepUntilWritten,
   readChildren,
   readFoodsById,
-  readFoodsSeen,
   readFoodStates,
   readLots,
   readOwedFoods,
   readProductGlances,
   readSchoolRules,
+  readSeen,
   readSettings,
   type FoodState,
   type ProductGlance,
@@ -100,7 +100,7 @@ async function build({ db, today }: Pick<Context, "db" | "today">): Promise<Lard
   const [states, seen, lots, products, owed, children, rules, settings, families, learned] =
     await Promise.all([
       readFoodStates(db),
-      readFoodsSeen(db, today),
+      readSeen(db, "food", today),
       readLots(db),
       readProductGlances(db),
       readOwedFoods(db),
