@@ -1,10 +1,18 @@
 import { describeGrams, LIFE_CAUTION } from "#lib/shopping/index.ts";
 import type { ErrandsView } from "#lib/use-cases/errands/load-errands.ts";
+import type { OwedView } from "#lib/use-cases/errands/load-owed.ts";
+import { OwedList } from "./owed-list.client.tsx";
 import { WeekPlan } from "./week-plan.client.tsx";
 import styles from "./errands.module.css";
 
 /** What the lists do not say: questions, what stock covers, what is left over, what is made at home. */
-export function WeekNotes({ view }: { readonly view: ErrandsView }) {
+export function WeekNotes({
+  view,
+  owed,
+}: {
+  readonly view: ErrandsView;
+  readonly owed: readonly OwedView[];
+}) {
   return (
     <div className={styles.notes}>
       <WeekPlan
@@ -16,6 +24,10 @@ export function WeekNotes({ view }: { readonly view: ErrandsView }) {
           onlyAt: view.onlyAt,
         }}
       />
+      <section className={styles.box}>
+        <h2>Owed</h2>
+        <OwedList owed={owed} />
+      </section>
       <Note
         title="At home already"
         lines={view.fromStock}

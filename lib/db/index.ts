@@ -86,7 +86,7 @@ export {
   type GroupPlace,
   type OnSale,
 } from "./on-sale.ts";
-export { readLotRecords, type LotRecord } from "./stock.ts";
+export { lotColumns, readLotRecords, type LotRecord } from "./stock.ts";
 export {
   ErrandDecisions,
   readErrandRuns,
@@ -97,3 +97,4 @@ export {
   type ErrandRunRecord,
   type ErrandWeekRecord,
 } from "./errands.ts";
+export { readOwedItems, type OwedItem } from "./owed.ts";

@@ -29,6 +29,20 @@ export async function readLotRecords(db: Db): Promise<LotRecord[]> {
   return rows.map(lotOfRow);
 }
 
+/** What changes of a lot over its life, as columns. */
+export function lotColumns({
+  grams,
+  boughtOn,
+  openedOn,
+  useBy,
+  place,
+}: Lot): Pick<
+  Prisma.StockUncheckedCreateInput,
+  "grams" | "boughtOn" | "openedOn" | "useBy" | "place"
+> {
+  return { grams, boughtOn, openedOn, useBy, place };
+}
+
 function lotOfRow(row: LotRow): LotRecord {
   return {
     id: row.id,

@@ -21,8 +21,8 @@ export {
 export {
   freezeLot,
   openLot,
-  useFirst,
-  useFromLot,
+  inOrderOfUse,
+  takeFromLot,
   type StockProblem,
   type UseFirst,
 } from "./stock.ts";

@@ -10,7 +10,7 @@ export type StockProblem =
   | { readonly kind: "freezing-not-advised" };
 
 /** A lot used in part or whole on a day, opened by its first use. `null` when nothing is left. */
-export function useFromLot(lot: Lot, grams: number, on: Day): Result<Lot | null, StockProblem> {
+export function takeFromLot(lot: Lot, grams: number, on: Day): Result<Lot | null, StockProblem> {
   if (grams > lot.grams) return refuse({ kind: "not-that-much-left", grams, left: lot.grams });
   const left = lot.grams - grams;
   return ok(left === 0 ? null : { ...lot, grams: left, openedOn: lot.openedOn ?? on });
@@ -42,7 +42,7 @@ export type UseFirst = {
 };
 
 /** Lots in the order to use them: soonest last day, then opened before closed, then smallest. */
-export function useFirst(
+export function inOrderOfUse(
   lots: readonly Lot[],
   shelfOf: (foodId: string) => Food["shelf"],
   today: Day,
@@ -55,7 +55,7 @@ export function useFirst(
     .sort((left, right) => compareLots(left.lot, left.lastDay, right.lot, right.lastDay));
 }
 
-/** Orders lots by the last day they may be used; see `useFirst`. */
+/** Orders lots by the last day they may be used; see `inOrderOfUse`. */
 function compareLots(left: Lot, leftEnds: Day | null, right: Lot, rightEnds: Day | null): number {
   const [one, other] = [leftEnds ?? "9999", rightEnds ?? "9999"];
   if (one !== other) return one < other ? -1 : 1;

@@ -1,7 +1,9 @@
 import { z } from "zod";
+import { day } from "#lib/calendar/index.ts";
 import { ok, refuse, type Result } from "#lib/base/index.ts";
 import { inTransaction } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
+import { takeFromStock } from "./errands/take-from-stock.ts";
 
 export const PackLunchInput = z.object({
   lunchId: z.string().min(1).max(60),
@@ -14,7 +16,7 @@ export const PackLunchInput = z.object({
 export type PackLunchInput = z.infer<typeof PackLunchInput>;
 export type PackProblem = { readonly kind: "gone" | "empty" };
 
-/** Shuts the lid: what was planned counts as packed. Doing it twice changes nothing but the minutes. */
+/** Shuts the lid: what was planned counts as packed, and is taken from stock. Doing it twice changes nothing but the minutes. */
 export async function packLunch(
   { db, now }: Context,
   { lunchId, minutes }: PackLunchInput,
@@ -26,6 +28,7 @@ export async function packLunch(
     });
     if (!lunch) return refuse({ kind: "gone" });
     if (lunch._count.items === 0) return refuse({ kind: "empty" });
+    if (lunch.packedAt === null) await takeFromStock(tx, lunchId, day(lunch.date));
     await tx.lunchItem.updateMany({
       where: { lunchId, fate: "planned" },
       data: { fate: "packed" },

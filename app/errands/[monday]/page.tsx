@@ -6,6 +6,7 @@ import {
   loadErrands,
   type ErrandsView,
 } from "#lib/use-cases/errands/load-errands.ts";
+import { loadOwed } from "#lib/use-cases/errands/load-owed.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
@@ -18,7 +19,7 @@ export default async function ErrandsWeek({ params }: PageProps<"/errands/[monda
   const monday = Day.safeParse((await params).monday);
   if (!monday.success || mondayOf(monday.data) !== monday.data) notFound();
   const context = await requestContext();
-  const view = await loadErrands(context, monday.data);
+  const [view, owed] = await Promise.all([loadErrands(context, monday.data), loadOwed(context)]);
   if (!view) notFound();
   const first = mondayOf(context.today);
   return (
@@ -37,12 +38,15 @@ export default async function ErrandsWeek({ params }: PageProps<"/errands/[monda
             Week after
           </Link>
         )}
+        <Link className="btn plain" href="/errands/stock">
+          Stock
+        </Link>
         <PrintButton label="Print one page" />
       </PageHead>
       <article className={styles.sheet}>
         <Top view={view} />
         <Runs view={view} />
-        <WeekNotes view={view} />
+        <WeekNotes view={view} owed={owed} />
       </article>
     </>
   );

@@ -19,6 +19,7 @@ import {
 } from "#lib/db/index.ts";
 import { needsOf, type Need, type NeedProblem, type PlannedItem } from "#lib/shopping/index.ts";
 import type { OfferGround } from "./offers.ts";
+import { plannedItems } from "./planned-items.ts";
 
 /** A shop for series that have named none yet; it becomes a record when something is ticked there. */
 export const ANY_SHOP: ShopRecord = {
@@ -92,37 +93,17 @@ export async function readErrandGround(db: Db, today: Day, monday: Day): Promise
   };
 }
 
-/** Planned items of lunches from `today` on whose lid is not shut, with who eats how much. */
+/** Planned items of lunches from `today` on whose lid is not shut. */
 function itemsToBuyFor(
   episodes: readonly EpisodeRecord[],
   children: readonly ChildRecord[],
   today: Day,
 ): ItemToBuyFor[] {
-  const eaters = children.filter((child) => !child.isRetired);
-  return episodes.flatMap(({ weekOf, lunches }) =>
-    lunches
-      .filter((lunch) => !lunch.isPacked && lunch.date >= today)
-      .flatMap((lunch) =>
-        lunch.items
-          .filter(({ fate }) => fate === "planned" || fate === "stepped-in")
-          .map((item) => ({
-            id: item.id,
-            weekOf,
-            day: lunch.date,
-            food: item.food,
-            productId: item.productId,
-            shopId: item.shopId,
-            amount: item.amount,
-            unit: item.unit,
-            eaters:
-              eaters.length === 0
-                ? [{ childId: "someone", portionFactor: 1, share: null }]
-                : eaters.map(({ id, portionFactor }) => ({
-                    childId: id,
-                    portionFactor,
-                    share: item.shares.find((share) => share.childId === id)?.amount ?? null,
-                  })),
-          })),
-      ),
-  );
+  return episodes.flatMap(({ weekOf, lunches }) => {
+    const open = lunches.filter((lunch) => !lunch.isPacked && lunch.date >= today);
+    return plannedItems(open, children, ["planned", "stepped-in"]).map((item) => ({
+      ...item,
+      weekOf,
+    }));
+  });
 }

@@ -16,8 +16,8 @@ import {
   settleOwed,
   stillOwed,
   supplyOfLot,
-  useFirst,
-  useFromLot,
+  inOrderOfUse,
+  takeFromLot,
   usualPlace,
   type OwedFood,
 } from "#lib/shopping/index.ts";
@@ -96,7 +96,7 @@ describe("stock", () => {
 
   test("the order to use them is said in words", () => {
     const lots = [lot("b", { useBy: FRI }), lot("a", { openedOn: day("2026-03-03") }), lot("c")];
-    const order = useFirst(lots, () => HUMMUS, MON);
+    const order = inOrderOfUse(lots, () => HUMMUS, MON);
     expect(order.map((entry) => describeUseFirst(entry, "hummus"))).toEqual([
       "hummus, 100 g, opened: by Tue 10 March, tomorrow",
       "hummus, 100 g: by Fri 13 March, in 4 days",
@@ -105,12 +105,12 @@ describe("stock", () => {
   });
 
   test("using opens a lot, empties it, and never takes more than is there", () => {
-    expect(useFromLot(lot("a"), 40, MON)).toEqual({
+    expect(takeFromLot(lot("a"), 40, MON)).toEqual({
       ok: true,
       value: lot("a", { grams: 60, openedOn: MON }),
     });
-    expect(useFromLot(lot("a"), 100, MON)).toEqual({ ok: true, value: null });
-    const refused = useFromLot(lot("a"), 101, MON);
+    expect(takeFromLot(lot("a"), 100, MON)).toEqual({ ok: true, value: null });
+    const refused = takeFromLot(lot("a"), 101, MON);
     expect(!refused.ok && describeStockProblem(refused.problem)).toBe("Only 100 g are left.");
     expect(openLot(openLot(lot("a"), MON), WED).openedOn).toBe(MON);
   });
