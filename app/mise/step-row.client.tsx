@@ -2,6 +2,7 @@
 
 import { useId, useState } from "react";
 import { tickStepAction } from "./actions.ts";
+import box from "./tick-box.module.css";
 import styles from "./mise.module.css";
 
 /** A step to tick off, with the minutes it took; both are kept as soon as they are said. */
@@ -49,7 +50,7 @@ export function StepRow({
 
   return (
     <li className={isCritical ? `${styles.step} ${styles.criticalStep}` : styles.step}>
-      <label className={styles.tick}>
+      <label className={box.box}>
         <input
           type="checkbox"
           checked={isTicked}

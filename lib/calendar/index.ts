@@ -39,6 +39,7 @@ export {
 export { ClockTime, clockTime, minutesOfDay } from "./clock.ts";
 export {
   clockChanges,
+  instantOf,
   isTimeZone,
   offsetSeconds,
   wallClock,

@@ -74,3 +74,21 @@ export function clockChanges(zone: string, from: Date, to: Date): ClockChange[] 
   }
   return changes;
 }
+
+/**
+ * The instant at which a zone's wall clock shows a time of a day. Where the clocks are put back and it
+ * shows twice, the first; where they are put forward and it never shows, as long after the change as it
+ * should have been (RFC 5545 §3.3.5). Minutes may lie outside the day.
+ */
+export function instantOf(of: Day, minutes: number, zone: string): Date {
+  const wall = Date.parse(`${of}T00:00:00Z`) + minutes * 60_000;
+  const [before, after] = [wall - DAY_MS, wall + DAY_MS].map((time) =>
+    offsetSeconds(new Date(time), zone),
+  );
+  // With the offset before a change first: that is the first of two, and the rule for the gap.
+  for (const offset of [before ?? 0, after ?? 0]) {
+    const instant = new Date(wall - offset * 1000);
+    if (offsetSeconds(instant, zone) === offset) return instant;
+  }
+  return new Date(wall - (before ?? 0) * 1000);
+}

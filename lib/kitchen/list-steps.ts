@@ -46,7 +46,11 @@ export function listSteps(
   const pack: KitchenStep = {
     ...{ id: PACKING, kind: "pack", foodId: null, timingName: PACKING, about: "the tins" },
     ...{ name: "Pack, on camera", handsOn: true, appliance: "none", earliest: "morning" },
-    ...{ holdMinutesMax: null, ...learnMinutes(usual, recorded(null, PACKING)) },
+    ...{
+      isNightOnly: false,
+      holdMinutesMax: null,
+      ...learnMinutes(usual, recorded(null, PACKING)),
+    },
     after: before.map(({ id }) => id),
   };
   return [...before, pack];
@@ -122,6 +126,8 @@ function writeStep(
     about: food.name,
     ...{ name: step.name, handsOn: step.handsOn, appliance: step.appliance },
     ...{ earliest: step.earliest, holdMinutesMax: wholeOrNull(step.holdMinutesMax) },
+    // What freezes takes the night.
+    isNightOnly: step.appliance === "freezer",
     ...learnMinutes(step.minutes, recorded(food.id, timingName)),
     after,
   };

@@ -40,10 +40,12 @@ const KITCHEN_STEPS = 20_000;
  * may instead of waiting for the latest time to get up.
  */
 export function planKitchen(
-  steps: readonly KitchenStep[],
+  all: readonly KitchenStep[],
   kitchen: Kitchen,
   { now, budget = KITCHEN_STEPS }: { readonly now?: number; readonly budget?: number } = {},
 ): KitchenPlan {
+  const isNightOver = now !== undefined && now >= kitchen.bedtime;
+  const steps = isNightOver ? all.filter(({ isNightOnly }) => !isNightOnly) : all;
   const open = { ...kitchen, eveningFrom: Math.max(kitchen.eveningFrom, now ?? -Infinity) };
   const pack = steps.find(({ kind }) => kind === "pack");
   const packAt = kitchen.departure - (pack?.minutes ?? 0);

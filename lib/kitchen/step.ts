@@ -21,6 +21,8 @@ export type KitchenStep = {
   readonly appliance: Appliance;
   /** Evening: may be done the night before. Morning: must wait. */
   readonly earliest: "evening" | "morning";
+  /** Of no use in the morning: left out when the evening is over. */
+  readonly isNightOnly: boolean;
   /** Longest wait from its end to the packing; null when it keeps. */
   readonly holdMinutesMax: number | null;
   /** Steps that must have ended before it begins. */

@@ -125,7 +125,7 @@ export async function loadMise(
     evening: plan.evening.map(view),
     morning: plan.morning.map(view),
     done: steps
-      .filter(({ id }) => !planned.has(id))
+      .filter(({ id }) => !planned.has(id) && ticks.some(({ stepKey }) => stepKey === id))
       .map((step) => ({
         id: step.id,
         line: describeStep(step),

@@ -51,7 +51,7 @@ export function kitchenCases(size: Size, earliest: readonly KitchenStep["earlies
       hobs: fc.integer({ min: 1, max: 2 }),
     })
     .map(({ foods, packMinutes, cooks, hobs }): KitchenCase => {
-      const named = { recordings: 0, timingName: "", about: "", name: "" };
+      const named = { recordings: 0, isNightOnly: false, timingName: "", about: "", name: "" };
       const steps = foods.flatMap((chain, food) =>
         chain.map((drawn, index): KitchenStep => {
           const after = index === 0 ? [] : [`${food}/${index - 1}`];

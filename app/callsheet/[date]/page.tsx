@@ -2,8 +2,10 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Day, longDay, longWeekday, shortDay } from "#lib/calendar/index.ts";
 import { loadDay, type DayView } from "#lib/use-cases/load-day.ts";
+import { loadMise, type MiseView } from "#lib/use-cases/load-mise.ts";
 import { inTheTray } from "#lib/use-cases/lunch-view.ts";
 import { requestContext } from "#app/_server/context.ts";
+import { machineZone } from "#app/_server/zone.ts";
 import { ChecksPanel } from "#app/_checks/checks-panel.tsx";
 import { HealthCaution } from "#app/_ui/health-caution.tsx";
 import { NoLunch } from "#app/_ui/no-lunch.tsx";
@@ -12,6 +14,7 @@ import { PrintButton } from "#app/_ui/print-button.client.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
 import { PackForm } from "../pack-form.client.tsx";
+import { PlanB, PrepLeft } from "../prep-left.tsx";
 import { SwapForm } from "../swap-form.client.tsx";
 import styles from "../callsheet.module.css";
 
@@ -19,8 +22,11 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
   const date = Day.safeParse((await params).date);
   if (!date.success) notFound();
   const context = await requestContext();
-  const view = await loadDay(context, date.data);
-  if (!view) return <NoLunch room="Call sheet" date={date.data} />;
+  const [view, mise] = await Promise.all([
+    loadDay(context, date.data),
+    loadMise(context, date.data, machineZone()),
+  ]);
+  if (!view || !mise) return <NoLunch room="Call sheet" date={date.data} />;
   return (
     <>
       <PageHead kicker="Call sheet" title={`${longWeekday(view.date)}’s shoot`}>
@@ -37,7 +43,7 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
         <PrintButton label="Print one page" />
       </PageHead>
       <article className={styles.sheet}>
-        <Top view={view} />
+        <Top view={view} mise={mise} />
         <div className={styles.tray}>
           <section className={styles.box}>
             <h2>The tray</h2>
@@ -47,10 +53,13 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
           <PackList view={view} />
         </div>
         <div className={styles.halves}>
+          <PrepLeft mise={mise} />
           <section className={styles.box}>
             <h2>Shots</h2>
             <Shots view={view} />
           </section>
+        </div>
+        <div className={styles.halves}>
           <section className={styles.box}>
             <h2>Reminders</h2>
             <ul>
@@ -59,6 +68,7 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
               ))}
             </ul>
           </section>
+          <PlanB mise={mise} />
         </div>
         <section className={styles.box}>
           <ChecksPanel lunchId={view.lunchId} findings={view.findings} />
@@ -79,7 +89,7 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
   );
 }
 
-function Top({ view }: { readonly view: DayView }) {
+function Top({ view, mise }: { readonly view: DayView; readonly mise: MiseView }) {
   const { episode, times } = view;
   return (
     <>
@@ -115,6 +125,8 @@ function Top({ view }: { readonly view: DayView }) {
       </div>
       <dl className={styles.times}>
         <Time name="Kitchen call" value={times.morningFrom} />
+        <Time name="Latest start" value={mise.times.latestStart} />
+        {mise.times.packing && <Time name="Packing" value={mise.times.packing} />}
         <Time name="Out of the door" value={times.departure} isKey />
         <Time name="Verdict shot" value={times.verdictAt} />
       </dl>

@@ -40,6 +40,9 @@ export default async function MisePage({ params, searchParams }: PageProps<"/mis
             {shortDay(view.dayAfter)}
           </Link>
         )}
+        <a className="btn plain" href={`/mise/${view.date}/calendar.ics`} download>
+          Calendar file
+        </a>
         <PrintButton label="Print one page" />
       </PageHead>
       <article className={styles.sheet}>
@@ -59,6 +62,12 @@ export default async function MisePage({ params, searchParams }: PageProps<"/mis
               </p>
             )}
             <p className="small quiet">Ticked steps stay ticked and are not planned again.</p>
+            <h2>In your calendar</h2>
+            <p className="small">
+              Prep, departures and shopping days with alarms, six weeks ahead: let a calendar
+              subscribe to <a href="/mise/calendar.ics">/mise/calendar.ics</a> at this address.
+              Times are those of {view.zone}.
+            </p>
           </section>
         </div>
       </article>

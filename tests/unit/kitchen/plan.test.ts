@@ -12,7 +12,7 @@ function step(id: string, minutes: number, more: Partial<KitchenStep> = {}): Kit
   return {
     ...{ id, kind: "food", foodId: id, timingName: id, about: id, name: id, minutes },
     ...{ handsOn: true, appliance: "none", earliest: "morning", holdMinutesMax: null },
-    ...{ after: [], recordings: 0 },
+    ...{ after: [], recordings: 0, isNightOnly: false },
     ...more,
   };
 }
@@ -68,6 +68,13 @@ describe("the night before", () => {
     expect(plan.eveningEnd?.at).toBe(KITCHEN.eveningFrom + 20);
     expect(plan.eveningLatest).toBe(KITCHEN.bedtime - 20);
     expect(plan.morning).toHaveLength(1);
+  });
+
+  test("over, leaves out what is of use in the night only", () => {
+    const freeze = step("freeze", 1, { earliest: "evening", isNightOnly: true });
+    expect(planKitchen(packed(10, freeze), KITCHEN).evening).toHaveLength(1);
+    const morning = planKitchen(packed(10, freeze), KITCHEN, { now: at(7, 0) });
+    expect(morning.morning.map(({ step }) => step.id)).toEqual(["pack"]);
   });
 
   test("is not for what would be held too long", () => {
