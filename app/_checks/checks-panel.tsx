@@ -63,9 +63,10 @@ function List({
             <LevelTag level={finding.level} /> {finding.sentence}
           </p>
           {finding.remedy && <p className="small quiet">{finding.remedy}</p>}
-          {finding.standIns.length > 0 && (
+          {finding.standIns && finding.standIns.names.length > 0 && (
             <p className="small quiet">
-              Could step in, labels read: {finding.standIns.join(", ")}.
+              For {finding.standIns.forFood} could step in, once the label is read:{" "}
+              {finding.standIns.names.join(", ")}.
             </p>
           )}
           {finding.keptBecause !== null && <p className="small">Kept: “{finding.keptBecause}”</p>}

@@ -1,7 +1,11 @@
 import Link from "next/link";
 
 /** The usual caution of every page that bears on health, with whom to ask and what is not checked. */
-export function HealthCaution({ unset = [] }: { readonly unset?: readonly string[] }) {
+export function HealthCaution({
+  unset = [],
+}: {
+  readonly unset?: readonly { readonly sentence: string; readonly href: string }[];
+}) {
   return (
     <aside className="caution" aria-label="Caution">
       <p>
@@ -9,9 +13,9 @@ export function HealthCaution({ unset = [] }: { readonly unset?: readonly string
         school and your local food office, and ask the child’s doctor or allergy clinic. For a
         reaction or choking, call the emergency number.
       </p>
-      {unset.map((line) => (
-        <p key={line}>
-          <strong>{line}</strong> Enter it in the <Link href="/bible">Series bible</Link>.
+      {unset.map(({ sentence, href }) => (
+        <p key={href}>
+          <strong>{sentence}</strong> Enter it in the <Link href={href}>Series bible</Link>.
         </p>
       ))}
     </aside>

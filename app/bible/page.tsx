@@ -4,6 +4,7 @@ import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { loadBible } from "#lib/use-cases/bible/load-bible.ts";
 import styles from "./bible.module.css";
+import { ChecksFacts } from "./checks/checks-facts.tsx";
 import { ChildrenSheet } from "./children-sheet.tsx";
 import { DaysFacts, LimitsFacts, PublicFacts, SeriesFacts } from "./facts-sheets.tsx";
 import { RulesSheet } from "./rules-sheet.tsx";
@@ -28,6 +29,7 @@ export default async function BiblePage() {
         <DaysFacts settings={bible.settings} daysOff={bible.daysOff} />
         <SeriesFacts name={bible.name} settings={bible.settings} />
         <LimitsFacts settings={bible.settings} />
+        <ChecksFacts settings={bible.settings} />
         <PublicFacts settings={bible.settings} />
       </div>
     </>

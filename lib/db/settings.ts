@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ClockTime, isTimeZone } from "#lib/calendar/index.ts";
-import { Carrying } from "#lib/safety/index.ts";
+import { BALANCE_SCHEMES, Carrying } from "#lib/safety/index.ts";
 import { DEFAULT_REST_DAYS } from "#lib/repeats/index.ts";
 import type { Db } from "./client.ts";
 
@@ -46,7 +46,7 @@ export const Settings = z.object({
   newFoodsPerLunchMax: z.number().int().min(0).max(5).default(1),
   newFoodsPerWeekMax: z.number().int().min(0).max(10).default(2),
   wantsDiscoveries: z.boolean().default(true),
-  balanceScheme: z.enum(["off", "school-k5", "school-6-8", "plate"]).default("off"),
+  balanceScheme: z.enum(BALANCE_SCHEMES).default("off"),
   allergenList: z.enum(["us", "eu", "both"]).default("both"),
   runningFeatures: z.array(z.string().max(200)).default([]),
   gear: z.string().max(2000).default(""),

@@ -1,5 +1,6 @@
 import { checkAllergens } from "./allergens/check-allergens.ts";
 import { checkCrossContact } from "./allergens/check-cross-contact.ts";
+import { checkBalance, type BalanceScheme } from "./balance/index.ts";
 import type { BoxChild, BoxLunch } from "./box.ts";
 import { checkRecall } from "./check-recall.ts";
 import { checkSchool } from "./check-school.ts";
@@ -15,13 +16,18 @@ export type CheckGround = {
   readonly rules: readonly SchoolRule[];
   /** How lunch travels; null: temperatures are not asked for. */
   readonly journey: Journey | null;
+  /** By whose scheme amounts are counted. */
+  readonly scheme: BalanceScheme;
 };
 
 /**
  * What speaks against a lunch, or is worth a look, in no order (`judgeFindings` sorts). An empty
  * answer says only that nothing on record speaks against it.
  */
-export function checkLunch(lunch: BoxLunch, { children, rules, journey }: CheckGround): Finding[] {
+export function checkLunch(
+  lunch: BoxLunch,
+  { children, rules, journey, scheme }: CheckGround,
+): Finding[] {
   return [
     ...checkRecall(lunch),
     ...checkAllergens(lunch, children),
@@ -29,5 +35,6 @@ export function checkLunch(lunch: BoxLunch, { children, rules, journey }: CheckG
     ...checkChoking(lunch, children),
     ...checkSchool(lunch, rules),
     ...(journey === null ? [] : checkTemperature(lunch, children, journey)),
+    ...checkBalance(lunch, scheme),
   ];
 }

@@ -137,6 +137,27 @@ export const SOURCES = {
     where: "the lower of two values, which warms and cools sooner",
     mark: "read",
   },
+  "balance-school": {
+    title: "7 CFR 210.10, US school meal pattern",
+    where: "meal-pattern table as printed by the California Department of Education",
+    mark: "read",
+  },
+  "balance-crediting": {
+    title: "Crediting: CDE table notes, Connecticut SDE, USDA Exhibit A",
+    where:
+      "dried counts double, raw leaves half, juice at most half, beans as one or the other, rounded down",
+    mark: "read",
+  },
+  "balance-plate": {
+    title: "USDA MyPlate, the five groups",
+    where: "ounce equivalents of the consumer’s plate, not the school’s",
+    mark: "read",
+  },
+  "balance-portions": {
+    title: "WHO/FAO: 400 g of fruit and vegetables a day, as portions of 80 g",
+    where: "30 g dried; juice and beans once each; potatoes not",
+    mark: "from memory",
+  },
 } as const satisfies Record<string, Source>;
 export type SourceId = keyof typeof SOURCES;
 

@@ -5,7 +5,7 @@ import { readEpisode, readSettings, type ItemRecord, type Settings } from "#lib/
 import type { Context } from "./context.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { viewItem, type ItemView } from "./lunch-view.ts";
-import { readChecks, type FindingView } from "./read-checks.ts";
+import { readChecks, type FindingView, type Unset } from "./read-checks.ts";
 
 type ChildView = {
   readonly id: string;
@@ -46,7 +46,7 @@ export type DayView = {
   readonly reminders: readonly string[];
   readonly findings: readonly FindingView[];
   /** What cannot be checked for want of a record. */
-  readonly unset: readonly string[];
+  readonly unset: readonly Unset[];
   readonly times: Pick<Settings, "departure" | "verdictAt" | "morningFrom" | "cooks">;
   readonly dayBefore: Day | undefined;
   readonly dayAfter: Day | undefined;

@@ -42,6 +42,7 @@ export async function loadDemo(
     await writeSettings(tx, {
       isWelcomed: true,
       carrying: demo.carrying,
+      balanceScheme: "school-k5",
       climateC: [...demo.climateC],
       privateWords: demo.children.map((child) => child.privateName),
     });

@@ -30,7 +30,7 @@ import { findingWord } from "#lib/safety/index.ts";
 import type { Context } from "./context.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { viewItem, type ItemView } from "./lunch-view.ts";
-import { readChecks, type Checks, type FindingView } from "./read-checks.ts";
+import { readChecks, type Checks, type FindingView, type WeekChecks } from "./read-checks.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 
 /** How far back the slate looks for what a week echoes. */
@@ -87,6 +87,8 @@ export type WeekView = {
         readonly revision: number;
         readonly echo: { readonly percent: number; readonly name: string } | undefined;
         readonly themeRepeats: readonly string[];
+        /** Filled on the page of the week. */
+        readonly checks: WeekChecks | undefined;
       }
     | undefined;
 };
@@ -170,6 +172,7 @@ async function loadWeeks(
         themeRepeats: warnings
           .filter((warning) => warning.level === "theme")
           .map((warning) => describeRest(warning, nameOf)),
+        checks: shownAs === "in-full" ? checks.ofWeek(episode.lunches) : undefined,
       },
     };
   });

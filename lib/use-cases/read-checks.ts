@@ -15,24 +15,37 @@ import {
 } from "#lib/db/index.ts";
 import { ageInMonths } from "#lib/reactions/index.ts";
 import {
+  balanceOfWeek,
   checkLunch,
+  checkWeek,
   findStandIns,
   judgeFindings,
+  schemeWord,
   SOURCES,
   USUAL_CARRYING,
   type BoxItem,
   type BoxLunch,
   type CheckGround,
+  type Finding,
   type JudgedFinding,
   type Source,
+  type WeekBalance,
 } from "#lib/safety/index.ts";
 
 /** A finding as pages show it. */
 export type FindingView = JudgedFinding & {
   readonly cites: readonly Source[];
-  /** Foods that could step in, by name; none of them is thereby cleared. */
-  readonly standIns: readonly string[];
+  /** Foods that could step in for one, by name; none of them is thereby cleared. */
+  readonly standIns: { readonly forFood: string; readonly names: readonly string[] } | undefined;
 };
+
+export type WeekChecks = {
+  readonly notes: readonly Finding[];
+  readonly balance:
+    (WeekBalance & { readonly cites: readonly Source[]; readonly scheme: string }) | null;
+};
+
+export type Unset = { readonly sentence: string; readonly href: string };
 
 /** Checks lunches that were read already; nothing more is asked of the storage. */
 export type Checks = {
@@ -41,8 +54,10 @@ export type Checks = {
   readonly broken: (lunch: LunchRecord) => JudgedFinding | undefined;
   /** With sources and stand-ins, for a page that shows one lunch in full. */
   readonly inFull: (lunch: LunchRecord, themeMotifs: readonly string[]) => readonly FindingView[];
-  /** What cannot be checked for want of a record, in sentences. */
-  readonly unset: readonly string[];
+  /** What only the week as a whole can tell, and its table by the chosen scheme; null without one. */
+  readonly ofWeek: (lunches: readonly LunchRecord[]) => WeekChecks;
+  /** What cannot be checked for want of a record, in sentences, and where it is entered. */
+  readonly unset: readonly Unset[];
 };
 
 /** Reads what checks need: the household and labels as kept, and the notes on these lunches. */
@@ -73,6 +88,7 @@ export async function readChecks(
       avoidances: child.avoidances.map(({ avoidance }) => avoidance),
     })),
     rules: inForce,
+    scheme: settings.balanceScheme,
     journey: {
       carrying: settings.carrying ?? USUAL_CARRYING,
       departure: settings.departure,
@@ -99,19 +115,33 @@ export async function readChecks(
     },
     inFull: (lunch, themeMotifs) =>
       of(lunch).map((finding) => {
-        const items = lunch.items.filter(({ id }) => finding.itemIds.includes(id));
+        const item = lunch.items.find(({ id }) => id === finding.itemIds[0]);
         const ground = { ...groundOn(lunch.date), day: lunch.date, themeMotifs };
         return {
           ...finding,
           cites: finding.sources.map((id) => SOURCES[id]),
           standIns:
-            finding.level === "stop" && finding.keptBecause === null
-              ? items
-                  .slice(0, 1)
-                  .flatMap((item) => findStandIns(item, foods, ground, 3).map(({ name }) => name))
-              : [],
+            item && finding.level === "stop" && finding.keptBecause === null
+              ? {
+                  forFood: item.food.name,
+                  names: findStandIns(item, foods, ground, 3).map(({ name }) => name),
+                }
+              : undefined,
         };
       }),
+    ofWeek: (held) => {
+      const boxes = held.map(boxOf);
+      const balance = balanceOfWeek(boxes, settings.balanceScheme);
+      const { week } = checkWeek(boxes, (box) => ({ ...groundOn(box.date), journey: null }));
+      return {
+        notes: week,
+        balance: balance && {
+          ...balance,
+          scheme: schemeWord(settings.balanceScheme),
+          cites: balance.sources.map((id) => SOURCES[id]),
+        },
+      };
+    },
     unset: unsetOf(eaters, inForce.length, settings),
   };
 }
@@ -150,12 +180,20 @@ function unsetOf(
   eaters: readonly { readonly avoidances: readonly unknown[] }[],
   rules: number,
   { carrying }: Settings,
-): string[] {
+): Unset[] {
   return [
-    eaters.every(({ avoidances }) => avoidances.length === 0) &&
-      "No allergy or avoidance of a child is on record, so none is checked.",
-    rules === 0 && "No school rule is on record, so none is checked.",
-    carrying === null &&
-      "How lunch is carried is not said: two cold packs in a soft insulated bag and the least jar of the standard are assumed.",
+    eaters.every(({ avoidances }) => avoidances.length === 0) && {
+      sentence: "No allergy or avoidance of a child is on record, so none is checked.",
+      href: "/bible#children",
+    },
+    rules === 0 && {
+      sentence: "No school rule is on record, so none is checked.",
+      href: "/bible#rules",
+    },
+    carrying === null && {
+      sentence:
+        "How lunch is carried is not said: two cold packs in a soft insulated bag and the least jar of the standard are assumed.",
+      href: "/bible/checks",
+    },
   ].filter((line) => line !== false);
 }

@@ -154,7 +154,7 @@ describe("a lunch later in the day is never judged cooler", () => {
   test("the finding never gets milder as lunch gets later", () => {
     const rank = (how: Carrying, minutes: number): number => {
       const findings = checkLunch(lunch(SOUP, ...BOX), {
-        ...{ children: [child()], rules: [] },
+        ...{ children: [child()], rules: [], scheme: "off" as const },
         journey: { carrying: how, departure: clockTime(470), lunchAt: clockTime(minutes) },
       });
       return findings.reduce((sum, { level }) => sum + (level === "look" ? 2 : 1), 0);

@@ -54,6 +54,7 @@ const boxChild = (id: string): fc.Arbitrary<BoxChild> =>
     .map((drawn) => child({ id, name: id, ...drawn }));
 const ground: fc.Arbitrary<CheckGround> = fc.record({
   journey: fc.constant(null),
+  scheme: fc.constant("off" as const),
   children: fc.tuple(boxChild("pepper"), boxChild("biscuit")),
   rules: fc
     .array(fc.record({ traits: fc.subarray([...TRAITS], { maxLength: 3 }), allergens }), {
@@ -117,6 +118,7 @@ describe("more on record never means less said", () => {
             { ...more, id: "third", name: "third" },
           ],
           journey: null,
+          scheme: "off",
           rules: [
             ...on.rules,
             ...other.rules.map((rule) => ({ ...rule, name: `other ${rule.name}` })),

@@ -20,6 +20,7 @@ const check = (avoidance: Avoidance, ...items: readonly BoxItem[]): Finding[] =>
     children: [child({ avoidances: [avoidance] })],
     rules: [],
     journey: null,
+    scheme: "off",
   });
 
 describe("the lists of the law", () => {
@@ -102,7 +103,12 @@ describe("what a child avoids", () => {
       child({ id: "biscuit", name: "Biscuit" }),
     ];
     const found = (notFor: readonly string[]) =>
-      checkLunch(lunch(item("hummus", { notFor })), { children, rules: [], journey: null });
+      checkLunch(lunch(item("hummus", { notFor })), {
+        children,
+        rules: [],
+        journey: null,
+        scheme: "off",
+      });
     expect(found(["pepper"])).toMatchObject([{ kind: "cross-contact", level: "look" }]);
     expect(found(["pepper"])[0]?.sentence).toContain("Hummus for Biscuit");
     expect(found(["pepper", "biscuit"])).toEqual([]);
@@ -135,6 +141,7 @@ describe("a note that keeps a finding", () => {
       ],
       rules: [],
       journey: null,
+      scheme: "off",
     });
     const judged = judgeFindings(findings, new Map());
     expect(judged.map(({ level }) => level)).toEqual(["stop", "stop", "look", "look"]);

@@ -8,6 +8,7 @@ const at = (ageMonths: number | null, id: string, trickIds: readonly string[] = 
     children: [child({ ageMonths })],
     rules: [],
     journey: null,
+    scheme: "off",
   });
 
 describe("choking shape", () => {

@@ -141,7 +141,7 @@ describe("what the check says", () => {
         outside: outside === null ? null : { celsius: outside, isTyped: true },
       },
       {
-        ...{ children: [child()], rules: [] },
+        ...{ children: [child()], rules: [], scheme: "off" as const },
         journey: {
           carrying: { ...USUAL_CARRYING, ...carrying },
           ...{ departure: clockTime(470), lunchAt: clockTime(735) },

@@ -13,7 +13,10 @@ import { child, FOODS, item, lunch } from "./box.ts";
 const rule = (with_: Partial<SchoolRule>): SchoolRule =>
   SchoolRule.parse({ ...UNLIMITED_RULE, name: "The rule", ...with_ });
 const check = (rules: readonly SchoolRule[], one: BoxItem, on = "2026-03-11"): Finding[] =>
-  checkLunch({ ...lunch(one), date: day(on) }, { children: [child()], rules, journey: null });
+  checkLunch(
+    { ...lunch(one), date: day(on) },
+    { children: [child()], rules, journey: null, scheme: "off" },
+  );
 
 describe("the school's rules", () => {
   test.each([

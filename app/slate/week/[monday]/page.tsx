@@ -8,6 +8,7 @@ import { loadSlateWeek } from "#lib/use-cases/load-slate.ts";
 import { loadUndo } from "#lib/use-cases/undo-slate.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { ChecksPanel } from "#app/_checks/checks-panel.tsx";
+import { WeekBalance } from "#app/_checks/week-balance.tsx";
 import { HealthCaution } from "#app/_ui/health-caution.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
@@ -84,6 +85,13 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
           </section>
         ))}
       </div>
+      {episode.checks?.balance && (
+        <WeekBalance
+          days={week.days.flatMap(({ lunch, date }) => (lunch ? [date] : []))}
+          notes={episode.checks.notes}
+          balance={episode.checks.balance}
+        />
+      )}
     </>
   );
 }
