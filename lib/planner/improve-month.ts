@@ -1,19 +1,20 @@
-import { improveWeek, type ImproveLimits } from "./improve.ts";
+import { improveWeek } from "./improve.ts";
+import {
+  countsOf,
+  improveItems,
+  pairsOfWeeks,
+  solveItems,
+  type ItemsSolution,
+} from "./improve-items.ts";
 import type { IndexedProblem } from "./indexed.ts";
 import type { PlanModel } from "./model-draft.ts";
-import { startValues } from "./model-plan.ts";
+import { placeItems } from "./place-items.ts";
 import { FIRST_STEPS, proposeState } from "./propose.ts";
 import { chooseThemes, type RankedTheme } from "./rank-themes.ts";
 import { searchPlan } from "./search.ts";
-import { withSession, type Solver } from "./solver.ts";
+import { withSession, type Solver, type SolverSession } from "./solver.ts";
 import type { PlanState } from "./state.ts";
-import {
-  followItems,
-  itemsOfSolution,
-  promisingItems,
-  weekModel,
-  type WeekItems,
-} from "./week-counts.ts";
+import { promisingItems, weekModel, type WeekItems } from "./week-counts.ts";
 
 /** A step on the way: a better plan, or the themes and a first bound. */
 type MonthStep =
@@ -25,118 +26,135 @@ type MonthStep =
       readonly ranked: readonly RankedTheme[];
     };
 
+/** How hard to try, in nodes of the solver's trees and steps of walks: every machine gets the same plans. */
 export type MonthOptions = {
   readonly seed: string;
-  /** For one week's solve. */
-  readonly weekLimits: ImproveLimits;
-  /** For the week model here; null: whoever runs this solves it elsewhere and hands hints in. */
-  readonly itemLimits: ImproveLimits | null;
-  /** Rounds of weeks, each open to items of a larger loss than the last. */
-  readonly lossesMax: readonly number[];
+  /** For the items of all weeks at once, and of two weeks. */
+  readonly itemNodesMax: number;
+  /** For the lunches of one week. */
+  readonly weekNodesMax: number;
+  /** Rounds over all weeks; each ends the search when it finds nothing. */
+  readonly roundsMax: number;
 };
-
-/** What the week model found: which items each week should hold. */
-export type ItemsHint = { readonly objective: number; readonly items: WeekItems };
 
 export const USUAL_MONTH: Omit<MonthOptions, "seed"> = {
-  weekLimits: { secondsMax: 1 },
-  itemLimits: null,
-  lossesMax: [1.5, 4, Infinity],
+  itemNodesMax: 1,
+  weekNodesMax: 1,
+  roundsMax: 100,
 };
 
-type Steps = Generator<MonthStep, void, ItemsHint | undefined>;
+/** Losses up to which an item is worth trying on a day, in points, round by round. */
+const LOSSES = [1.5, 4, Infinity];
 
 /** What a run knows so far. */
 type Climb = {
   readonly indexed: IndexedProblem;
-  readonly solver: Solver;
   readonly options: MonthOptions;
+  readonly tell: (step: MonthStep) => void;
   best: PlanState;
-  hint: ItemsHint | undefined;
-  /** Objective of the hint that was followed last. */
-  followed: number;
 };
 
 /**
- * Plans a month ever better: first plan by search, themes by linear programs, items of each week by the
- * week model, days by search, then one week after another by the solver until none improves. Yields
- * each step; a hint from the week model may be handed in at each. Themes do not change after their step.
+ * Plans a month ever better and tells each step: a first plan by search; themes by linear programs;
+ * which items come in which week by the week model, first all weeks, then two at a time; their days by
+ * exchanges; then the lunches of one week after another by the day model. The same problem and options
+ * give the same steps, so that a run cut short has just walked less far. Themes stay after their step.
  */
-export function* improveMonth(
+export function improveMonth(
   indexed: IndexedProblem,
   solver: Solver,
   options: MonthOptions,
-): Steps {
+  tell: (step: MonthStep) => void,
+): void {
   const best = proposeState(indexed, { seed: options.seed, steps: FIRST_STEPS });
-  const climb: Climb = { indexed, solver, options, best, hint: undefined, followed: -Infinity };
-  yield* offer(climb);
+  tell({ kind: "plan", state: best });
+  const climb: Climb = { indexed, options, tell, best };
   const { themes, bound, ranked } = chooseThemes(indexed, solver);
-  climb.hint = yield { kind: "themes", themes, bound, ranked };
+  tell({ kind: "themes", themes, bound, ranked });
   const model = weekModel(indexed, themes);
   const relaxed = withSession(solver, model.program, (session) => session.solve(), true);
-  const promisingUpTo = (loss: number): WeekItems =>
-    promisingItems(
-      indexed,
-      model,
-      relaxed.columnDuals,
-      relaxed.status === "optimal" ? loss : Infinity,
-    );
-  const promising = promisingUpTo(options.lossesMax[0] ?? Infinity);
-  yield* dress(climb, themes, promising);
-  solveItems(climb, model);
-  for (const loss of options.lossesMax) yield* polish(climb, promising, promisingUpTo(loss));
+  const promisingUpTo = (loss: number): WeekItems => {
+    const lossMax = relaxed.status === "optimal" ? loss : Infinity;
+    return promisingItems(indexed, model, relaxed.columnDuals, lossMax);
+  };
+  dress(climb, themes, promisingUpTo(LOSSES[0] ?? Infinity));
+  withSession(solver, model.program, (session) => {
+    let items = findItems(climb, session, model, themes);
+    for (let round = 0; round < options.roundsMax; round += 1) {
+      const before = climb.best.worth;
+      betterWeeks(climb, solver, promisingUpTo(LOSSES[round] ?? Infinity));
+      if (items) items = betterItems(climb, session, model, themes, items);
+      if (climb.best.worth <= before + 1e-6 && round >= LOSSES.length - 1) return;
+    }
+  });
 }
 
-/** Yields the best plan and takes a hint for it. */
-function* offer(climb: Climb): Steps {
-  climb.hint = (yield { kind: "plan", state: climb.best }) ?? climb.hint;
-}
-
-function isBetter(climb: Climb, next: PlanState | undefined): boolean {
+function offer(climb: Climb, next: PlanState | undefined): boolean {
   if (next === undefined || next.worth <= climb.best.worth + 1e-6) return false;
   climb.best = next;
+  climb.tell({ kind: "plan", state: next });
   return true;
 }
 
 /** The first plan under the chosen themes, searched again among what promises well. */
-function* dress(climb: Climb, themes: Int32Array, promising: WeekItems): Steps {
+function dress(climb: Climb, themes: Int32Array, promising: WeekItems): void {
   const { seed } = climb.options;
   const plan = climb.best.copy();
   themes.forEach((theme, week) => plan.setTheme(week, theme));
   searchPlan(plan, { seed, steps: 200_000, keepThemes: true, promising, heat: [4, 0.25] });
   // The chosen themes win in the end: go on from them unless rules stand against it.
-  if (plan.broken > climb.best.broken) return;
-  const gained = plan.worth > climb.best.worth;
-  climb.best = plan;
-  if (gained) yield* offer(climb);
+  if (plan.broken <= climb.best.broken && !offer(climb, plan)) climb.best = plan;
 }
 
-/** The week model solved here, where nobody else does. */
-function solveItems(climb: Climb, model: PlanModel): void {
-  const { indexed, solver, options, best } = climb;
-  if (!options.itemLimits) return;
-  const limits = { ...options.itemLimits, relativeGap: 0.002 };
-  const start = best.broken === 0 ? { start: startValues(model, best) } : {};
-  const { status, objective, values } = withSession(solver, model.program, (session) =>
-    session.solve({ ...limits, ...start }),
-  );
-  if (status !== "optimal" && status !== "feasible") return;
-  climb.hint = { objective, items: itemsOfSolution(indexed, model, values) };
-}
-
-/** Week after week until none improves; a fresh hint is followed first. */
-function* polish(climb: Climb, promising: WeekItems, allowed: WeekItems): Steps {
-  const { indexed, solver, options } = climb;
-  for (let week = 0, idle = 0; idle < indexed.weekCount; week = (week + 1) % indexed.weekCount) {
-    const { hint } = climb;
-    if (hint && hint.objective > climb.followed + 1e-6) {
-      climb.followed = hint.objective;
-      const seed = `${options.seed} ${hint.objective}`;
-      if (isBetter(climb, followItems(climb.best, hint.items, promising, seed)))
-        yield* offer(climb);
+/** The items of all weeks at once; each better choice is put on its days as soon as it is met. */
+function findItems(
+  climb: Climb,
+  session: SolverSession,
+  model: PlanModel,
+  themes: Int32Array,
+): ItemsSolution | undefined {
+  const limits = { nodesMax: climb.options.itemNodesMax };
+  const onDays = (items: ItemsSolution, tries: number, steps: number): void => {
+    if (items.objective <= climb.best.worth) return;
+    const counts = countsOf(climb.indexed, model, items);
+    for (let number = 0; number < tries; number += 1) {
+      const seed = `${climb.options.seed} ${number}`;
+      offer(climb, placeItems(climb.indexed, themes, counts, { seed, steps, heat: [60, 1] }));
     }
-    const next = improveWeek(climb.best, week, solver, options.weekLimits, allowed);
-    idle = isBetter(climb, next) ? 0 : idle + 1;
-    if (idle === 0) yield* offer(climb);
+  };
+  const found = solveItems(session, limits, (items) => onDays(items, 1, 60_000));
+  if (found) onDays(found, 2, 300_000);
+  return found;
+}
+
+/** Two weeks' items at a time; what changed finds its day among what stays. */
+function betterItems(
+  climb: Climb,
+  session: SolverSession,
+  model: PlanModel,
+  themes: Int32Array,
+  known: ItemsSolution,
+): ItemsSolution {
+  const { indexed, options } = climb;
+  let items = known;
+  for (const weeks of pairsOfWeeks(indexed.weekCount)) {
+    const limits = { nodesMax: options.itemNodesMax };
+    const next = improveItems(session, model, items, weeks, limits);
+    if (!next) continue;
+    items = next;
+    const counts = countsOf(indexed, model, items);
+    const seed = `${options.seed} ${weeks.join()} ${items.objective}`;
+    const from = climb.best;
+    offer(climb, placeItems(indexed, themes, counts, { seed, steps: 200_000, from, heat: [8, 1] }));
+    offer(climb, placeItems(indexed, themes, counts, { seed, steps: 300_000, heat: [60, 1] }));
+  }
+  return items;
+}
+
+/** The lunches of one week after another. */
+function betterWeeks(climb: Climb, solver: Solver, promising: WeekItems): void {
+  const limits = { nodesMax: climb.options.weekNodesMax };
+  for (let week = 0; week < climb.indexed.weekCount; week += 1) {
+    offer(climb, improveWeek(climb.best, week, solver, limits, promising));
   }
 }

@@ -1,12 +1,6 @@
 /** Planner: next weeks' themes and lunches, proposed near the best there is, with reasons. */
-export { USUAL_MONTH, type ItemsHint, type MonthOptions } from "./improve-month.ts";
-export {
-  boundMonth,
-  planMonth,
-  type BoundEvent,
-  type PlanStep,
-  type ThemeOffer,
-} from "./plan-month.ts";
+export { USUAL_MONTH, type MonthOptions } from "./improve-month.ts";
+export { boundMonth, planMonth, type PlanStep, type ThemeOffer } from "./plan-month.ts";
 export { FIRST_STEPS, proposePlan, type Proposal, type ProposeOptions } from "./propose.ts";
 export {
   FORBIDDING_KINDS,
@@ -32,6 +26,7 @@ export {
   type Wish,
 } from "./problem.ts";
 export { lpText } from "./lp-text.ts";
+export { monthProgram } from "./month-program.ts";
 export { type LinearProgram } from "./program.ts";
 export { scorePlan, type AimPoints, type Score } from "./score-plan.ts";
 export {

@@ -1,5 +1,6 @@
 import { benchMatching } from "./matching.ts";
 import { benchPages } from "./pages.ts";
+import { benchPlanner } from "./planner.ts";
 import { benchPrep } from "./prep.ts";
 import { benchReactions } from "./reactions.ts";
 import { benchRepeats } from "./repeats.ts";
@@ -13,6 +14,7 @@ const BENCHES = {
   shopping: benchShopping,
   prep: benchPrep,
   search: benchSearch,
+  planner: benchPlanner,
   pages: benchPages,
 } as const;
 

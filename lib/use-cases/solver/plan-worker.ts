@@ -1,12 +1,5 @@
-import { parentPort, receiveMessageOnPort, type MessagePort } from "node:worker_threads";
-import {
-  boundMonth,
-  planMonth,
-  proposePlan,
-  USUAL_MONTH,
-  type BoundEvent,
-  type ItemsHint,
-} from "#lib/planner/index.ts";
+import { parentPort } from "node:worker_threads";
+import { boundMonth, planMonth, proposePlan, USUAL_MONTH } from "#lib/planner/index.ts";
 import { planRunsWithSolver, type SolveMip } from "#lib/shopping/index.ts";
 import { loadSolver } from "./highs-solver.ts";
 import { solveLp } from "./model-files.ts";
@@ -18,6 +11,8 @@ import type { WorkerJob, WorkerReply } from "./worker-messages.ts";
 
 /** Item plans worked out before a week's runs go to the solver; two of its five seconds. */
 const SEARCH_FIRST = { steps: 200_000, gap: 0 };
+
+type BoundJob = Extract<WorkerJob, { kind: "bound" }>;
 
 const solverLoading = loadSolver();
 // Compiles the search before the first job: the first plan should not wait for it.
@@ -43,24 +38,11 @@ function reply(message: WorkerReply): void {
   parentPort?.postMessage(message);
 }
 
-async function plan(job: Extract<WorkerJob, { kind: "plan" }>): Promise<void> {
-  const steps = planMonth(job.problem, await solverLoading, { ...USUAL_MONTH, seed: job.seed });
-  let hint: ItemsHint | undefined;
-  for (let next = steps.next(); !next.done; next = steps.next(hint)) {
-    reply({ kind: "step", step: next.value });
-    if (next.value.kind === "themes") job.peer.postMessage(next.value.themeIds);
-    hint = lastHint(job.peer) ?? hint;
-  }
-}
-
-/** The newest hint the other worker has sent meanwhile. */
-function lastHint(peer: MessagePort): ItemsHint | undefined {
-  let hint: ItemsHint | undefined;
-  for (let got = receiveMessageOnPort(peer); got; got = receiveMessageOnPort(peer)) {
-    const event = got.message as BoundEvent;
-    if (event.kind === "hint") hint = event.hint;
-  }
-  return hint;
+async function plan({ problem, seed, peer }: Extract<WorkerJob, { kind: "plan" }>): Promise<void> {
+  planMonth(problem, await solverLoading, { ...USUAL_MONTH, seed }, (step) => {
+    reply({ kind: "step", step });
+    if (step.kind === "themes") peer.postMessage(step.themeIds);
+  });
 }
 
 async function runs(job: Extract<WorkerJob, { kind: "runs" }>): Promise<void> {
@@ -68,13 +50,12 @@ async function runs(job: Extract<WorkerJob, { kind: "runs" }>): Promise<void> {
   reply({ kind: "runs", plan: await planRunsWithSolver(job.problem, solve, SEARCH_FIRST) });
 }
 
-async function bound(job: Extract<WorkerJob, { kind: "bound" }>): Promise<void> {
+async function bound({ problem, secondsMax, peer }: BoundJob): Promise<void> {
   const solver = await solverLoading;
   const themeIds = await new Promise<readonly (string | null)[]>((resolve) => {
-    job.peer.once("message", resolve);
+    peer.once("message", resolve);
   });
-  boundMonth(job.problem, themeIds, solver, { secondsMax: job.secondsMax }, (event) => {
-    if (event.kind === "bound") reply({ kind: "bound", bound: event.bound });
-    else job.peer.postMessage(event);
+  boundMonth(problem, themeIds, solver, { secondsMax }, (found) => {
+    reply({ kind: "bound", bound: found });
   });
 }
