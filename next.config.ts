@@ -34,6 +34,8 @@ const config: NextConfig = {
   poweredByHeader: false,
   reactStrictMode: true,
   devIndicators: false,
+  // Ten years of lunches, brought in from a file, are some megabytes.
+  experimental: { serverActions: { bodySizeLimit: "200mb" } },
   // `npm run check` checks types; the build does not do it twice.
   typescript: { ignoreBuildErrors: true },
   serverExternalPackages: ["libsql", "@prisma/adapter-libsql", "@prisma/client"],

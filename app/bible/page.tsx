@@ -18,6 +18,9 @@ export default async function BiblePage() {
   return (
     <>
       <PageHead kicker="What holds for every episode" title="Series bible">
+        <Link className="btn plain" href="/bible/past" prefetch={false}>
+          Bring your past
+        </Link>
         <Link className="btn plain" href="/bible/phones">
           Phones
         </Link>

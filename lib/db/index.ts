@@ -98,3 +98,4 @@ export {
   type ErrandWeekRecord,
 } from "./errands.ts";
 export { readOwedItems, type OwedItem } from "./owed.ts";
+export { copyDatabase, readWhole, replaceWhole, WholeSeries, type WholeProblem } from "./whole.ts";
