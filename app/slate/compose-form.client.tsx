@@ -5,6 +5,7 @@ import { saveLunchAction } from "./actions.ts";
 import { lineOf, moved, numberTyped, type Household, type Line } from "./compose-line.ts";
 import { FoodFinder } from "./food-finder.client.tsx";
 import { ItemRow } from "./item-row.client.tsx";
+import { QuickLine } from "./quick-line.client.tsx";
 import { useLarder } from "#app/_forms/use-larder.client.ts";
 import styles from "./slate.module.css";
 
@@ -106,6 +107,17 @@ export function ComposeForm({
           }}
         />
       ))}
+      <QuickLine
+        larder={larder}
+        parts={household.parts}
+        onTake={(taken) => {
+          const fresh = taken.map((line) => {
+            made.current += 1;
+            return { ...line, key: `new-${made.current}` };
+          });
+          touch((held) => [...held, ...fresh]);
+        }}
+      />
       <FoodFinder
         larder={larder}
         onChoose={(food) => {

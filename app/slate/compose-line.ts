@@ -43,7 +43,7 @@ export function lineOf(food: Choice, key: string): Line {
     key,
     id: "",
     foodId: food.id,
-    name: food.name.charAt(0).toUpperCase() + food.name.slice(1),
+    name: titled(food.name),
     part: food.part,
     amount: String(food.amount),
     unit: food.unit,
@@ -61,4 +61,9 @@ export function moved(lines: readonly Line[], key: string, by: number): readonly
   if (!line || to < 0 || to >= lines.length) return lines;
   const rest = lines.filter((one) => one.key !== key);
   return [...rest.slice(0, to), line, ...rest.slice(to)];
+}
+
+/** A name as it begins a line: "Cucumber slices". */
+export function titled(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }

@@ -58,6 +58,7 @@ export {
 } from "./match/index.ts";
 export { likelyPart, standInsFor, type StandIn } from "./part/index.ts";
 export {
+  describeDoubt,
   parseQuickLine,
   type QuickDoubt,
   type QuickFood,

@@ -1,4 +1,5 @@
 /** Quick line: a whole lunch typed in one text field. */
+export { describeDoubt } from "./describe-doubt.ts";
 export {
   parseQuickLine,
   type QuickDoubt,

@@ -22,12 +22,15 @@ export type QuickDoubt =
   | { readonly kind: "several-foods"; readonly others: readonly string[] }
   | { readonly kind: "no-amount" }
   | { readonly kind: "about" }
+  | { readonly kind: "range" }
   | { readonly kind: "not-weighed"; readonly problem: WeighProblem };
 
 /** One item of a typed lunch, to be confirmed. */
 export type QuickItem<F extends QuickFood> = {
   /** As typed. */
   readonly text: string;
+  /** What of it is its name: no amount, no "each", no trick. A corrected match teaches it. */
+  readonly phrase: string;
   readonly food: RankedFood<F> | null;
   /** Other foods it may be, the likeliest first. */
   readonly others: readonly RankedFood<F>[];
@@ -83,11 +86,13 @@ function readItem<F extends QuickFood>(
     best?.reason.kind === "spelling" && { kind: "spelling", matched: best.reason.matched },
     close.length > 0 && { kind: "several-foods", others: close.map(({ food }) => food.name) },
     read.quantity === null && { kind: "no-amount" },
-    read.isApproximate && { kind: "about" },
+    read.isApproximate && quantity.amountMax === null && { kind: "about" },
+    quantity.amountMax !== null && { kind: "range" },
     weighed !== null && !weighed.ok && { kind: "not-weighed", problem: weighed.problem },
   ];
   return {
     text,
+    phrase: found.bare || found.rest,
     food: best,
     others,
     quantity,

@@ -1,7 +1,8 @@
 import { daysAgo, mediumDay, partsOf, type Day } from "#lib/calendar/index.ts";
 import { suggestFoods, type Food } from "#lib/catalog/index.ts";
-import { keepUntilWritten, readFoods, readSeen, type Seen, type SeenLevel } from "#lib/db/index.ts";
+import { keepUntilWritten, readSeen, type Seen, type SeenLevel } from "#lib/db/index.ts";
 import type { Context } from "../context.ts";
+import { readNamedFoods } from "./named-foods.ts";
 
 const FOODS_FOUND = 4;
 const OTHERS_FOUND = 3;
@@ -57,7 +58,7 @@ export async function findAnything(context: Context, typed: string): Promise<Hit
 function readIndex({ db, today }: Context): Promise<FindIndex> {
   return keepUntilWritten(db, `find ${today}`, async () => {
     const [foods, products, tricks, themes, food, product, trick, theme] = await Promise.all([
-      readFoods(db),
+      readNamedFoods(db),
       db.product.findMany({ select: { id: true, name: true, flavour: true } }),
       db.trick.findMany({ select: { id: true, name: true } }),
       db.theme.findMany({ select: { id: true, name: true } }),

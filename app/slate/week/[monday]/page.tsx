@@ -4,6 +4,7 @@ import { addDays, Day, daySpan, longDay, mondayOf } from "#lib/calendar/index.ts
 import { PARTS } from "#lib/catalog/index.ts";
 import { listHousehold } from "#lib/use-cases/list-choices.ts";
 import { inTheTray, type ItemView } from "#lib/use-cases/lunch-view.ts";
+import { loadClosestWeeks } from "#lib/use-cases/load-closest-weeks.ts";
 import { loadSlateWeek } from "#lib/use-cases/load-slate.ts";
 import { loadUndo } from "#lib/use-cases/undo-slate.ts";
 import { requestContext } from "#app/_server/context.ts";
@@ -13,6 +14,7 @@ import { HealthCaution } from "#app/_ui/health-caution.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
+import { ClosestWeeks } from "../../closest-weeks.tsx";
 import { ComposeForm } from "../../compose-form.client.tsx";
 import type { Household, Line } from "../../compose-line.ts";
 import { EpisodeForm } from "../../episode-form.client.tsx";
@@ -24,8 +26,9 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
   const monday = Day.safeParse((await params).monday);
   if (!monday.success || mondayOf(monday.data) !== monday.data) notFound();
   const context = await requestContext();
-  const [{ week, themes, unset }, people, undo] = await Promise.all([
+  const [{ week, themes, unset }, closest, people, undo] = await Promise.all([
     loadSlateWeek(context, monday.data),
+    loadClosestWeeks(context, monday.data),
     listHousehold(context),
     loadUndo(context),
   ]);
@@ -51,6 +54,7 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
         monday={monday.data}
         themes={withChosen(themes, episode)}
       />
+      <ClosestWeeks weeks={closest} />
       <HealthCaution unset={unset} />
       <div className="sheet">
         {week.days.map(({ date, lunch, offLabel }) => (
