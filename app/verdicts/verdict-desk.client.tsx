@@ -1,104 +1,62 @@
 "use client";
 
 import { useState } from "react";
-import type { Colour, Pattern } from "#lib/catalog/index.ts";
+import type { VerdictItem } from "#lib/use-cases/load-verdict-day.ts";
 import { Face } from "#app/_ui/face.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
-import { logReactionAction } from "./actions.ts";
+import { Conflicts } from "./conflicts.client.tsx";
+import type { Cell } from "./entry-answer.ts";
+import { ItemSheet } from "./item-sheet.client.tsx";
+import { useOpenOffline } from "./open-offline.client.ts";
+import { verdictWords, type Person } from "./person.ts";
+import { SendingLine } from "./sending-line.client.tsx";
+import { useVerdicts } from "./use-verdicts.client.ts";
 import styles from "./verdicts.module.css";
-
-type Item = {
-  readonly id: string;
-  readonly name: string;
-  readonly grams: number;
-  readonly colour: Colour;
-  readonly pattern: Pattern;
-};
-type Person = {
-  readonly id: string;
-  readonly name: string;
-  readonly faces: readonly { readonly value: number; readonly word: string }[];
-};
-type Verdict = {
-  readonly itemId: string;
-  readonly childId: string;
-  readonly eaten: number | null;
-  readonly face: number | null;
-  readonly quote: string;
-  readonly revision: number;
-};
-type Change = Partial<Pick<Verdict, "eaten" | "face" | "quote">>;
-
-const EATEN = ["none", "¼", "½", "¾", "all"] as const;
 
 /** One child, one item at a time: how much was eaten, which face, what was said. Each tap is kept. */
 export function VerdictDesk({
-  items,
+  date,
+  items: all,
   people,
-  verdicts,
+  cells,
 }: {
-  readonly items: readonly Item[];
+  readonly date: string;
+  readonly items: readonly VerdictItem[];
   readonly people: readonly Person[];
-  readonly verdicts: readonly Verdict[];
+  readonly cells: readonly Cell[];
 }) {
-  const [held, setHeld] = useState(
-    () => new Map(verdicts.map((verdict) => [keyOf(verdict.itemId, verdict.childId), verdict])),
-  );
+  const desk = useVerdicts(date, cells);
+  const isOpenOffline = useOpenOffline();
   const [childId, setChildId] = useState(people[0]?.id ?? "");
-  const [itemId, setItemId] = useState(items[0]?.id ?? "");
-  const [waiting, setWaiting] = useState(0);
-  const [problem, setProblem] = useState<string>();
+  const [chosenId, setChosenId] = useState(all[0]?.id ?? "");
   const child = people.find((one) => one.id === childId);
-  const item = items.find((one) => one.id === itemId);
-  if (!child || !item) return null;
+  const itemsOf = (person: string): readonly VerdictItem[] =>
+    all.filter(({ notFor }) => !notFor.includes(person));
+  const items = itemsOf(childId);
+  const item = items.find((one) => one.id === chosenId) ?? items[0];
+  if (!child) return null;
 
-  const verdictOf = (itemOf: string, childOf: string): Verdict =>
-    held.get(keyOf(itemOf, childOf)) ?? {
-      itemId: itemOf,
-      childId: childOf,
-      eaten: null,
-      face: null,
-      quote: "",
-      revision: 0,
-    };
-  const verdict = verdictOf(item.id, child.id);
-  const loggedFor = (person: string): number =>
-    items.filter((one) => verdictOf(one.id, person).eaten !== null).length;
-
-  const log = async (change: Change): Promise<void> => {
-    const before = verdict;
-    const key = keyOf(before.itemId, before.childId);
-    const put = (next: Verdict): void => {
-      setHeld((map) => new Map(map).set(key, next));
-    };
-    put({ ...before, ...change });
-    setWaiting((count) => count + 1);
-    const answer = await logReactionAction({
-      id: crypto.randomUUID(),
-      itemId: before.itemId,
-      childId: before.childId,
-      baseRevision: before.revision,
-      madeAt: new Date().toISOString(),
-      change,
-    }).catch(() => undefined);
-    setWaiting((count) => count - 1);
-    if (answer?.kind === "logged") {
-      setProblem(undefined);
-      setHeld((map) => {
-        const now = map.get(key);
-        return now ? new Map(map).set(key, { ...now, revision: answer.revision }) : map;
-      });
-    } else {
-      put(before);
-      setProblem(
-        answer?.kind === "refused"
-          ? answer.message
-          : "This was not kept: Noonbook did not answer. Tap it again.",
-      );
-    }
+  const { shown, log } = desk;
+  const isLogged = (itemId: string, person: string): boolean =>
+    shown(itemId, person).eaten !== null;
+  const open = items.filter((one) => !isLogged(one.id, child.id));
+  const others = people.filter(({ id }) => id !== child.id);
+  const sameAs = (other: Person): void => {
+    log(
+      open.flatMap((one) => {
+        const { eaten } = shown(one.id, other.id);
+        return eaten === null ? [] : [{ itemId: one.id, childId: child.id, change: { eaten } }];
+      }),
+    );
   };
-
-  const next = items[items.indexOf(item) + 1];
+  const clashes = people.flatMap((person) =>
+    itemsOf(person.id).flatMap((one) =>
+      shown(one.id, person.id).conflicts.map((conflict) => ({
+        ...{ itemId: one.id, item: one.name, child: person, conflict },
+      })),
+    ),
+  );
+  const next = item && items[items.indexOf(item) + 1];
   const nextPerson = people[people.indexOf(child) + 1];
   return (
     <div className={styles.desk}>
@@ -114,162 +72,143 @@ export function VerdictDesk({
           >
             {person.name}
             <span>
-              {loggedFor(person.id)} of {items.length} logged
+              {itemsOf(person.id).filter((one) => isLogged(one.id, person.id)).length} of{" "}
+              {itemsOf(person.id).length} logged
             </span>
           </button>
         ))}
       </div>
+      <Conflicts
+        clashes={clashes}
+        onChoose={(change) => {
+          log([change]);
+        }}
+      />
       <Tray
         compartments={items.map((one) => ({
           ...one,
           key: one.id,
-          eaten: verdictOf(one.id, child.id).eaten ?? undefined,
-          mark: one.id === item.id ? "now" : undefined,
+          eaten: shown(one.id, child.id).eaten ?? undefined,
+          mark: one.id === item?.id ? "now" : undefined,
         }))}
       />
+      <div className="row" role="group" aria-label="All at once">
+        <button
+          className="chip"
+          type="button"
+          disabled={open.length === 0}
+          onClick={() => {
+            log(open.map(({ id }) => ({ itemId: id, childId: child.id, change: { eaten: 4 } })));
+          }}
+        >
+          All of it
+        </button>
+        {others.map((other) => (
+          <button
+            className="chip"
+            type="button"
+            key={other.id}
+            disabled={!open.some((one) => isLogged(one.id, other.id))}
+            onClick={() => {
+              sameAs(other);
+            }}
+          >
+            Same as {other.name}
+          </button>
+        ))}
+        <button className="chip" type="button" disabled={!desk.canUndo} onClick={desk.undo}>
+          Undo
+        </button>
+      </div>
       <div className="row" role="group" aria-label="Which item">
         {items.map((one) => (
           <button
             className="chip"
             key={one.id}
             type="button"
-            aria-pressed={one.id === item.id}
+            aria-pressed={one.id === item?.id}
             onClick={() => {
-              setItemId(one.id);
+              setChosenId(one.id);
             }}
           >
             {one.name}
           </button>
         ))}
       </div>
-      <section className="sheet" aria-label={`${item.name}, ${child.name}`}>
-        <h2>{item.name}</h2>
-        <fieldset className={styles.scale}>
-          <legend>How much was eaten?</legend>
-          <div>
-            {EATEN.map((word, quarters) => (
-              <button
-                key={word}
-                type="button"
-                className={styles.pick}
-                aria-pressed={verdict.eaten === quarters}
-                onClick={() => void log({ eaten: quarters })}
-              >
-                <Cup left={1 - quarters / 4} />
-                {word}
-              </button>
-            ))}
-          </div>
-        </fieldset>
-        <fieldset className={styles.scale}>
-          <legend>How was it, {child.name}?</legend>
-          <div>
-            {child.faces.map((face) => (
-              <button
-                key={face.value}
-                type="button"
-                className={styles.pick}
-                aria-pressed={verdict.face === face.value}
-                onClick={() => void log({ face: face.value })}
-              >
-                <Face value={face.value} />
-                {face.word}
-              </button>
-            ))}
-          </div>
-        </fieldset>
-        <Quote
-          key={keyOf(item.id, child.id)}
-          name={child.name}
-          quote={verdict.quote}
-          onKeep={(quote) => void log({ quote })}
+      {item && (
+        <ItemSheet
+          key={`${item.id} ${child.id}`}
+          item={item}
+          child={child}
+          verdict={shown(item.id, child.id)}
+          onSay={(change) => {
+            log([{ itemId: item.id, childId: child.id, change }]);
+          }}
         />
-      </section>
-      <p role="status" className={problem ? "rule-error" : "small quiet"}>
-        {problem ?? (waiting > 0 ? "Keeping …" : "Everything tapped is kept.")}
-      </p>
+      )}
       {(next ?? nextPerson) && (
         <button
           className="btn"
           type="button"
           onClick={() => {
-            if (next) setItemId(next.id);
+            if (next) setChosenId(next.id);
             else if (nextPerson) {
               setChildId(nextPerson.id);
-              setItemId(items[0]?.id ?? "");
+              setChosenId(itemsOf(nextPerson.id)[0]?.id ?? "");
             }
           }}
         >
           {next ? `Next: ${next.name}` : `Next: ${nextPerson?.name ?? ""}`}
         </button>
       )}
+      <SendingLine
+        waiting={desk.waiting}
+        sending={desk.sending}
+        isOpenOffline={isOpenOffline}
+        nameOf={({ entry }) =>
+          `${all.find(({ id }) => id === entry.itemId)?.name ?? "an item of another day"}, ${people.find(({ id }) => id === entry.childId)?.name ?? "a child"}`
+        }
+        onRetry={() => void desk.send()}
+        onDiscard={(id) => void desk.discard(id)}
+      />
+      <Logged items={items} child={child} shown={desk.shown} />
     </div>
   );
 }
 
-/** Kept when the field is left, so that no key stroke waits for the network. */
-function Quote({
-  name,
-  quote,
-  onKeep,
+/** What is logged for a child, and what of it still waits on this phone. */
+function Logged({
+  items,
+  child,
+  shown,
 }: {
-  readonly name: string;
-  readonly quote: string;
-  readonly onKeep: (quote: string) => void;
+  readonly items: readonly VerdictItem[];
+  readonly child: Person;
+  readonly shown: ReturnType<typeof useVerdicts>["shown"];
 }) {
-  const [typed, setTyped] = useState(quote);
+  const lines = items
+    .map((item) => ({ item, verdict: shown(item.id, child.id) }))
+    .filter(({ verdict: { eaten, face, quote } }) => (eaten ?? face) !== null || quote !== "");
+  if (lines.length === 0) return null;
   return (
-    <label>
-      In {name}’s words (optional)
-      <input
-        className="field"
-        value={typed}
-        maxLength={500}
-        onChange={(event) => {
-          setTyped(event.target.value);
-        }}
-        onBlur={() => {
-          if (typed.trim() !== quote) onKeep(typed.trim());
-        }}
-      />
-    </label>
+    <section className="sheet" aria-label={`Logged for ${child.name}`}>
+      <h2>Logged for {child.name}</h2>
+      <ul className={styles.logged}>
+        {lines.map(({ item, verdict }) => (
+          <li key={item.id}>
+            <div>
+              <strong>{item.name}</strong>
+              <p className="small quiet">
+                {verdictWords(verdict, child)}
+                {verdict.quote !== "" && ` “${verdict.quote}”`}
+                {verdict.isWaiting && " (waits to be sent)"}
+              </p>
+              {verdict.note !== "" && <p className="small">{verdict.note}</p>}
+            </div>
+            {verdict.face !== null && <Face value={verdict.face} />}
+          </li>
+        ))}
+      </ul>
+    </section>
   );
-}
-
-/** What is left of a portion: told by the level, and by the word under it. */
-function Cup({ left }: { readonly left: number }) {
-  const top = 4 + 32 * (1 - left);
-  return (
-    <svg viewBox="0 0 52 40" width="52" height="40" aria-hidden="true">
-      <rect
-        x="2"
-        y="2"
-        width="48"
-        height="36"
-        rx="10"
-        fill="var(--sheet)"
-        stroke="currentColor"
-        strokeWidth="2"
-      />
-      {left > 0 && (
-        <path
-          d={`M4 ${top}q11-3 22 0t22 0V28q0 8-8 8H12q-8 0-8-8z`}
-          fill="currentColor"
-          fillOpacity="0.28"
-        />
-      )}
-      {left === 0 && (
-        <path
-          d="M14 30h.1M20 33h.1M37 31h.1"
-          stroke="currentColor"
-          strokeWidth="3"
-          strokeLinecap="round"
-        />
-      )}
-    </svg>
-  );
-}
-
-function keyOf(itemId: string, childId: string): string {
-  return `${itemId}:${childId}`;
 }

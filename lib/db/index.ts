@@ -69,15 +69,7 @@ export {
   type LunchRecord,
   type ThemeRecord,
 } from "./weeks.ts";
-export {
-  keepEntry,
-  noteConflict,
-  readEntryGround,
-  writeVerdict,
-  type Entry,
-  type EntryGround,
-  type StandingVerdict,
-} from "./reactions.ts";
+export { applyEntry, readEntryGround, type Entry } from "./reactions.ts";
 export { readVerdicts, type VerdictRecord } from "./verdicts.ts";
 export {
   readGroupPlaces,

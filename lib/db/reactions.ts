@@ -1,101 +1,135 @@
 import { z } from "zod";
+import type { VerdictConflict, VerdictEntry, VerdictFields } from "#lib/reactions/index.ts";
 import type { Db } from "./client.ts";
+import { parseColumn } from "./json.ts";
 
-/** The verdict that stands on an item for a child, as far as a new entry must know it. */
-export type StandingVerdict = {
-  readonly revision: number;
-  readonly eaten: number | null;
-  readonly face: number | null;
-  readonly quote: string;
-  readonly note: string;
-};
-
+/** Everything an entry must know before it is applied. */
 export type EntryGround = {
   readonly isKnown: boolean;
   /** Undefined when the item or the child is gone. */
   readonly fate: string | undefined;
-  readonly standing: StandingVerdict | undefined;
+  /** Entries applied to the child and item so far; 0 when nothing was said. */
+  readonly revision: number;
+  /** The entries on record, in order of arrival. */
+  readonly entries: readonly VerdictEntry[];
+  /** Stands for what a verdict said before its first entry; not on record yet. */
+  readonly start: VerdictEntry | undefined;
 };
 
+/** An entry as it is kept. */
+export type Entry = Omit<VerdictEntry, "revision"> & {
+  readonly itemId: string;
+  readonly childId: string;
+};
+
+const Change = z
+  .object({
+    eaten: z.number().nullable(),
+    face: z.number().nullable(),
+    quote: z.string(),
+    note: z.string(),
+  })
+  .partial();
+const Kept = z.tuple([z.string(), z.string(), z.string(), z.number(), z.string()]);
 const GroundRow = z.object({
-  known: z.number(),
+  known: z.coerce.number(),
   fate: z.string().nullable(),
   child: z.string().nullable(),
-  revision: z.number().nullable(),
-  eaten: z.number().nullable(),
-  face: z.number().nullable(),
-  quote: z.string().nullable(),
-  note: z.string().nullable(),
+  revision: z.coerce.number(),
+  kept: z.string(),
+  /** The verdict as it stood before its first entry: one that came without, from a file or the demo. */
+  start: z.string().nullable(),
 });
 
-/** Everything an entry must know before it is applied, in one statement: it is on the hot path. */
+/** Reads the ground of an entry in one statement: it is on the hot path. */
 export async function readEntryGround(
   db: Db,
   entry: { readonly id: string; readonly itemId: string; readonly childId: string },
 ): Promise<EntryGround> {
   const rows = await db.$queryRaw<unknown[]>`
     SELECT EXISTS (SELECT 1 FROM "ReactionEvent" WHERE "id" = ${entry.id}) AS known,
-           i."fate", c."id" AS child, r."revision", r."eaten", r."face", r."quote", r."note"
+           i."fate", c."id" AS child, coalesce(r."revision", 0) AS revision,
+           (SELECT json_group_array(json_array(e."id", e."device", e."madeAt", e."baseRevision", e."changeJson"))
+            FROM (SELECT * FROM "ReactionEvent" WHERE "itemId" = i."id" AND "childId" = c."id"
+                  ORDER BY rowid) e) AS kept,
+           json_object('eaten', r."eaten", 'face', r."face", 'quote', r."quote", 'note', r."note",
+                       'loggedAt', r."loggedAt") AS start
     FROM (SELECT 1)
     LEFT JOIN "LunchItem" i ON i."id" = ${entry.itemId}
     LEFT JOIN "Child" c ON c."id" = ${entry.childId}
     LEFT JOIN "Reaction" r ON r."itemId" = i."id" AND r."childId" = c."id"`;
-  const row = GroundRow.parse(
-    JSON.parse(
-      JSON.stringify(rows[0], (_, value: unknown) =>
-        typeof value === "bigint" ? Number(value) : value,
-      ),
-    ),
-  );
-  const { revision, eaten, face, quote, note } = row;
+  const { known, fate, child, revision, kept, start } = GroundRow.parse(rows[0]);
+  const events = z.array(Kept).parse(JSON.parse(kept));
+  // Each entry raised the revision by one.
+  const first = revision - events.length + 1;
+  const entries = events.map(([id, device, madeAt, baseRevision, change], index) => ({
+    ...{ id, device, madeAt: instant(madeAt), baseRevision, revision: first + index },
+    change: parseColumn(Change, change, "ReactionEvent.change") as VerdictEntry["change"],
+  }));
+  const isBare = revision > 0 && events.length === 0;
+  const made = isBare ? startEntry(entry, revision, start ?? "{}") : undefined;
   return {
-    isKnown: row.known === 1,
-    fate: row.child === null ? undefined : (row.fate ?? undefined),
-    standing:
-      revision === null
-        ? undefined
-        : { revision, eaten, face, quote: quote ?? "", note: note ?? "" },
+    isKnown: known === 1,
+    fate: child === null ? undefined : (fate ?? undefined),
+    ...{ revision, start: made, entries: made ? [made] : entries },
   };
 }
 
-/** One entry as it is kept: what the phone sent, and which fields of the verdict it sets. */
-export type Entry = {
-  readonly id: string;
-  readonly itemId: string;
-  readonly childId: string;
-  readonly baseRevision: number;
-  readonly madeAt: Date;
-  readonly change: Partial<Omit<StandingVerdict, "revision">>;
-};
+const Start = Change.extend({ loggedAt: z.union([z.string(), z.number()]) });
 
-/** Keeps an entry under its own id: the history of amendments. Plain SQL, for the hot path. */
-export async function keepEntry(db: Db, entry: Entry, now: Date): Promise<void> {
+function startEntry(
+  { itemId, childId }: { readonly itemId: string; readonly childId: string },
+  revision: number,
+  start: string,
+): VerdictEntry {
+  const { loggedAt, ...change } = parseColumn(Start, start, "Reaction");
+  const said = Object.fromEntries(
+    Object.entries(change).filter(([, value]) => value !== null && value !== ""),
+  );
+  return {
+    id: `start ${itemId} ${childId}`,
+    ...{ device: "", madeAt: instant(String(loggedAt)), baseRevision: 0, revision },
+    change: said,
+  };
+}
+
+function instant(stored: string): string {
+  return new Date(/^\d+$/.test(stored) ? Number(stored) : stored).toISOString();
+}
+
+/**
+ * Keeps an entry under its own id and sets the verdict to what stands after it. A verdict that had no
+ * entry yet gets one for what it said before, so that the history of amendments is whole.
+ */
+export async function applyEntry(
+  db: Db,
+  entry: Entry,
+  { revision, start }: EntryGround,
+  standing: { readonly values: VerdictFields; readonly conflicts: readonly VerdictConflict[] },
+  now: Date,
+): Promise<void> {
+  if (start) await keep(db, { ...entry, ...start }, now);
+  await keep(db, entry, now);
+  const { eaten, face, quote, note } = standing.values;
+  const conflictJson = standing.conflicts.length === 0 ? null : JSON.stringify(standing.conflicts);
+  const madeAt = new Date(entry.madeAt);
+  await db.$executeRaw`
+    INSERT INTO "Reaction"
+      ("itemId", "childId", "eaten", "face", "quote", "note", "loggedAt", "revision", "conflictJson")
+    VALUES (${entry.itemId}, ${entry.childId}, ${eaten}, ${face}, ${quote}, ${note}, ${madeAt},
+            ${revision + 1}, ${conflictJson})
+    ON CONFLICT ("itemId", "childId") DO UPDATE SET
+      "eaten" = excluded."eaten", "face" = excluded."face", "quote" = excluded."quote",
+      "note" = excluded."note", "loggedAt" = excluded."loggedAt", "revision" = excluded."revision",
+      "conflictJson" = excluded."conflictJson"`;
+}
+
+async function keep(db: Db, entry: Entry, now: Date): Promise<void> {
   const changeJson = JSON.stringify(entry.change);
+  const madeAt = new Date(entry.madeAt);
   await db.$executeRaw`
     INSERT INTO "ReactionEvent"
       ("id", "itemId", "childId", "changeJson", "baseRevision", "device", "madeAt", "appliedAt")
-    VALUES (${entry.id}, ${entry.itemId}, ${entry.childId}, ${changeJson}, ${entry.baseRevision}, '',
-            ${entry.madeAt}, ${now})`;
-}
-
-/** Sets the verdict to what stands after an entry: all of its fields, and its new revision. */
-export async function writeVerdict(db: Db, entry: Entry, verdict: StandingVerdict): Promise<void> {
-  const { eaten, face, quote, note, revision } = verdict;
-  await db.$executeRaw`
-    INSERT INTO "Reaction"
-      ("itemId", "childId", "eaten", "face", "quote", "note", "loggedAt", "revision")
-    VALUES (${entry.itemId}, ${entry.childId}, ${eaten}, ${face}, ${quote}, ${note}, ${entry.madeAt},
-            ${revision})
-    ON CONFLICT ("itemId", "childId") DO UPDATE SET
-      "eaten" = excluded."eaten", "face" = excluded."face", "quote" = excluded."quote",
-      "note" = excluded."note", "loggedAt" = excluded."loggedAt", "revision" = excluded."revision"`;
-}
-
-/** Keeps the other phone's values beside the verdict until the user chooses. */
-export async function noteConflict(db: Db, entry: Entry, revision: number): Promise<void> {
-  const conflictJson = JSON.stringify({ entry: entry.id, ...entry.change });
-  await db.reaction.updateMany({
-    where: { itemId: entry.itemId, childId: entry.childId },
-    data: { conflictJson, revision },
-  });
+    VALUES (${entry.id}, ${entry.itemId}, ${entry.childId}, ${changeJson}, ${entry.baseRevision},
+            ${entry.device}, ${madeAt}, ${now})`;
 }

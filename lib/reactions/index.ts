@@ -55,3 +55,10 @@ export {
   type Tally,
 } from "./beta.ts";
 export { shrinkToMean, type Measured, type Shrunk } from "./shrink.ts";
+export {
+  settle,
+  type VerdictConflict,
+  type VerdictEntry,
+  type VerdictField,
+  type VerdictFields,
+} from "./settle.ts";

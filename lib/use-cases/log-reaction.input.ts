@@ -6,6 +6,8 @@ export const LogReactionInput = z.object({
   id: z.uuid({ error: "This entry has no proper id." }),
   itemId: z.string().min(1).max(60),
   childId: z.string().min(1).max(60),
+  /** Which phone, by an id it made for itself. */
+  device: z.string().max(60),
   /** The revision the phone had seen; 0 when it had seen none. */
   baseRevision: z.number().int().min(0),
   madeAt: z.iso.datetime(),
@@ -20,3 +22,9 @@ export const LogReactionInput = z.object({
     .refine((change) => Object.keys(change).length > 0, { error: "This entry changes nothing." }),
 });
 export type LogReactionInput = z.infer<typeof LogReactionInput>;
+
+/** What a phone sends at once: its entries in the order they were made. */
+export const LogReactionsInput = z.object({
+  /** Each is checked by itself, so that a bad one does not hold up the rest. */
+  entries: z.array(z.unknown()).min(1).max(60),
+});

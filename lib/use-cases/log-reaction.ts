@@ -1,50 +1,66 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
-import {
-  inTransaction,
-  keepEntry,
-  noteConflict,
-  readEntryGround,
-  writeVerdict,
-  type Entry,
-  type StandingVerdict,
-} from "#lib/db/index.ts";
+import { applyEntry, inTransaction, readEntryGround, type Db, type Entry } from "#lib/db/index.ts";
+import { settle, type VerdictConflict, type VerdictFields } from "#lib/reactions/index.ts";
 import type { Context } from "./context.ts";
 import type { LogReactionInput } from "./log-reaction.input.ts";
 
 export type LogProblem = { readonly kind: "gone" } | { readonly kind: "not-packed" };
-export type Logged = { readonly revision: number; readonly isRepeat: boolean };
+
+/** The verdict of one child on one item as it stands after an entry. */
+export type VerdictState = {
+  readonly itemId: string;
+  readonly childId: string;
+  readonly revision: number;
+  readonly values: VerdictFields;
+  readonly conflicts: readonly VerdictConflict[];
+};
+export type Logged = VerdictState & { readonly isRepeat: boolean };
 
 /**
- * Applies one entry exactly once, however often it is sent. Fields that were changed by another phone
- * after the one this entry knew are kept on record as a conflict for the user to settle.
+ * Applies one entry exactly once, however often and in whatever order entries are sent. Where two
+ * phones said different things, both values are kept on record for the user to choose.
  */
 export async function logReaction(
   { db, now }: Context,
   input: LogReactionInput,
 ): Promise<Result<Logged, LogProblem>> {
-  return inTransaction(db, async (tx) => {
-    const { isKnown, fate, standing } = await readEntryGround(tx, input);
-    if (isKnown) return ok({ revision: standing?.revision ?? 0, isRepeat: true });
-    if (fate === undefined) return refuse({ kind: "gone" });
-    if (fate === "scrapped") return refuse({ kind: "not-packed" });
+  return inTransaction(db, (tx) => apply(tx, input, now));
+}
 
-    const change = Object.fromEntries(
-      Object.entries(input.change).filter(([, value]) => value !== undefined),
-    ) as Entry["change"];
-    const entry = { ...input, madeAt: new Date(input.madeAt), change };
-    await keepEntry(tx, entry, now);
-    const before = standing ?? NO_VERDICT;
-    const revision = before.revision + 1;
-    if (before.revision > input.baseRevision && differs(before, change)) {
-      await noteConflict(tx, entry, revision);
-    } else {
-      await writeVerdict(tx, entry, { ...before, ...change, revision });
-    }
-    return ok({ revision, isRepeat: false });
+/** Applies several entries in one commit; each has its own outcome, in the order given. */
+export async function logReactions(
+  { db, now }: Context,
+  inputs: readonly LogReactionInput[],
+): Promise<Result<Logged, LogProblem>[]> {
+  return inTransaction(db, async (tx) => {
+    const outcomes: Result<Logged, LogProblem>[] = [];
+    for (const input of inputs) outcomes.push(await apply(tx, input, now));
+    return outcomes;
   });
 }
 
-const NO_VERDICT: StandingVerdict = { revision: 0, eaten: null, face: null, quote: "", note: "" };
+async function apply(
+  tx: Db,
+  input: LogReactionInput,
+  now: Date,
+): Promise<Result<Logged, LogProblem>> {
+  const ground = await readEntryGround(tx, input);
+  const { itemId, childId } = input;
+  if (ground.isKnown) {
+    const { revision } = ground;
+    return ok({ itemId, childId, revision, ...settle(ground.entries), isRepeat: true });
+  }
+  if (ground.fate === undefined) return refuse({ kind: "gone" });
+  if (ground.fate === "scrapped") return refuse({ kind: "not-packed" });
+  const change = Object.fromEntries(
+    Object.entries(input.change).filter(([, value]) => value !== undefined),
+  ) as Entry["change"];
+  const revision = ground.revision + 1;
+  const entry = { ...input, change, madeAt: new Date(input.madeAt).toISOString() };
+  const settled = settle([...ground.entries, { ...entry, revision }]);
+  await applyEntry(tx, entry, ground, settled, now);
+  return ok({ itemId, childId, revision, ...settled, isRepeat: false });
+}
 
 /** Words for a refusal. */
 export function describeLogProblem({ kind }: LogProblem): string {
@@ -54,12 +70,4 @@ export function describeLogProblem({ kind }: LogProblem): string {
     case "not-packed":
       return "This item was scrapped and not packed, so there is nothing to judge.";
   }
-}
-
-/** True when both sides set a field, and to different values. */
-function differs(held: StandingVerdict, change: Readonly<Record<string, unknown>>): boolean {
-  return Object.entries(change).some(([field, value]) => {
-    const before = held[field as keyof typeof held];
-    return before !== null && before !== "" && before !== value;
-  });
 }

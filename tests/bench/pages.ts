@@ -75,6 +75,7 @@ async function benchLogging(
       id: randomUUID(),
       itemId,
       childId: child.id,
+      device: "bench",
       baseRevision: 9,
       madeAt,
       change,

@@ -148,6 +148,7 @@ test("an entry sent three times counts once, and a clash of two phones keeps bot
     id: randomUUID(),
     itemId,
     childId,
+    device: "one",
     baseRevision: 0,
     madeAt: "2026-03-09T15:00:00Z",
     change: { eaten: 3 },
@@ -156,17 +157,50 @@ test("an entry sent three times counts once, and a clash of two phones keeps bot
   expect(await context.db.reactionEvent.count()).toBe(1);
   expect(await context.db.reaction.findFirst()).toMatchObject({ eaten: 3, revision: 1 });
 
-  await logReaction(context, { ...entry, id: randomUUID(), change: { eaten: 1 } });
+  const other = { ...entry, id: randomUUID(), device: "two", change: { eaten: 1 } };
+  const clash = await logReaction(context, { ...other, madeAt: "2026-03-09T14:00:00Z" });
+  const said = [
+    { value: 3, device: "one", madeAt: "2026-03-09T15:00:00.000Z" },
+    { value: 1, device: "two", madeAt: "2026-03-09T14:00:00.000Z" },
+  ];
+  expect(clash).toMatchObject({ value: { conflicts: [{ field: "eaten", said }], revision: 2 } });
   const held = await context.db.reaction.findFirstOrThrow();
   expect(held.eaten).toBe(3);
-  expect(JSON.parse(held.conflictJson ?? "{}")).toMatchObject({ eaten: 1 });
+  expect(JSON.parse(held.conflictJson ?? "[]")).toEqual([{ field: "eaten", said }]);
   await logReaction(context, {
-    ...entry,
-    id: randomUUID(),
-    baseRevision: held.revision,
-    change: { face: 75 },
+    ...{ ...other, id: randomUUID(), baseRevision: held.revision },
+    ...{ madeAt: "2026-03-09T14:01:00Z", change: { eaten: 1, face: 75 } },
   });
-  expect(await context.db.reaction.findFirst()).toMatchObject({ eaten: 3, face: 75 });
+  const chosen = await context.db.reaction.findFirst();
+  expect(chosen).toMatchObject({ eaten: 1, face: 75, conflictJson: null });
+});
+
+test("a verdict that came without an entry keeps what it said before in the history", async () => {
+  const { context, lunchId, childId } = await pencilled();
+  const { id: itemId } = await context.db.lunchItem.findFirstOrThrow({ where: { lunchId } });
+  const loggedAt = new Date("2026-03-09T15:00:00Z");
+  await context.db.reaction.create({
+    data: { itemId, childId, eaten: 2, quote: "crunchy", loggedAt },
+  });
+  const late = {
+    ...{ id: randomUUID(), itemId, childId, device: "one", baseRevision: 1 },
+    ...{ madeAt: "2026-03-09T16:00:00Z", change: { eaten: 4, note: "ate it after school" } },
+  };
+  await logReaction(context, late);
+  expect(await context.db.reaction.findFirst()).toMatchObject({
+    ...{ eaten: 4, quote: "crunchy", note: "ate it after school" },
+    ...{ revision: 2, conflictJson: null },
+  });
+  const events = await context.db.reactionEvent.findMany({ orderBy: { madeAt: "asc" } });
+  expect(events.map(({ changeJson }) => JSON.parse(changeJson) as unknown)).toEqual([
+    { eaten: 2, quote: "crunchy" },
+    { eaten: 4, note: "ate it after school" },
+  ]);
+  await logReaction(context, {
+    ...{ ...late, id: randomUUID(), baseRevision: 2 },
+    ...{ madeAt: "2026-03-09T16:05:00Z", change: { face: 100 } },
+  });
+  expect(await context.db.reaction.findFirst()).toMatchObject({ eaten: 4, face: 100, revision: 3 });
 });
 
 function child(part: Record<string, string>): unknown {

@@ -6,7 +6,14 @@ import path from "node:path";
 
 const root = path.resolve(import.meta.dirname, "../..");
 
-export type RunningServer = { readonly url: string; readonly stop: () => void };
+export type RunningServer = {
+  readonly url: string;
+  readonly stop: () => void;
+  /** Ends the process at once, as a power cut would; the data stays. */
+  readonly crash: () => Promise<void>;
+  /** Starts it again on the same port and data. */
+  readonly restart: () => Promise<void>;
+};
 
 /** Starts the built pages on a free port, with an empty data folder of their own unless one is named. */
 export async function startServer(
@@ -28,19 +35,32 @@ export async function startServer(
   if (prepared.status !== 0) throw new Error(`The database was not prepared: ${prepared.stderr}`);
   const port = await freePort();
   const next = path.join(root, "node_modules/next/dist/bin/next");
-  const child = spawn(process.execPath, [next, "start", "-H", "127.0.0.1", "-p", String(port)], {
-    cwd: root,
-    env,
-    stdio: ["ignore", "ignore", "inherit"],
-  });
+  const url = `http://127.0.0.1:${port}`;
+  const serve = (): ChildProcess =>
+    spawn(process.execPath, [next, "start", "-H", "127.0.0.1", "-p", String(port)], {
+      cwd: root,
+      env,
+      stdio: ["ignore", "ignore", "inherit"],
+    });
+  let child = serve();
   const stop = (): void => {
     child.kill("SIGKILL");
     rmSync(data, { recursive: true, force: true });
   };
   process.once("exit", stop);
-  const url = `http://127.0.0.1:${port}`;
+  const crash = (): Promise<void> =>
+    new Promise((resolve) => {
+      child.once("exit", () => {
+        resolve();
+      });
+      child.kill("SIGKILL");
+    });
+  const restart = async (): Promise<void> => {
+    child = serve();
+    await answered(url, child);
+  };
   await answered(url, child);
-  return { url, stop };
+  return { url, stop, crash, restart };
 }
 
 async function answered(url: string, child: ChildProcess): Promise<void> {
