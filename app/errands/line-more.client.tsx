@@ -5,6 +5,7 @@ import { shortDay, type Day } from "#lib/calendar/index.ts";
 import type { Tick } from "#lib/shopping/index.ts";
 import type { LineView, RunView } from "#lib/use-cases/errands/run-view.ts";
 import { Field } from "#app/_forms/field.client.tsx";
+import { StandIn } from "./stand-in.client.tsx";
 import { useChange } from "./use-change.client.ts";
 import type { TickChange } from "./use-ticks.client.ts";
 import styles from "./errands.module.css";
@@ -71,6 +72,9 @@ export function LineMore({
         )}
         {tick.state === "open" && line.isByHand && <FreeLine monday={monday} lineId={line.id} />}
       </div>
+      {tick.state === "none-left" && line.foodId !== null && (
+        <StandIn monday={monday} foodId={line.foodId} />
+      )}
       {canMove && (
         <FixForm
           monday={monday}

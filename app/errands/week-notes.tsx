@@ -51,7 +51,6 @@ export function WeekNotes({
             : undefined
         }
       />
-      {view.unmet.length > 0 && <Note title="Cannot be had in time" lines={view.unmet} empty="" />}
     </div>
   );
 }

@@ -16,6 +16,9 @@ import type { Context } from "./context.ts";
 
 export type DemoProblem = { readonly kind: "own-series" };
 
+/** What the house of the demo spends on lunches a week at most. */
+const DEMO_BUDGET_CENTS = 6000;
+
 /**
  * Fills the database with the invented series, all or nothing. The generator is handed in, so that
  * the use case knows no seed. Refuses when a series of the user's own stands.
@@ -41,6 +44,7 @@ export async function loadDemo(
     await insertRows(tx, "ViewerIdea", demo.ideas);
     await writeSettings(tx, {
       isWelcomed: true,
+      weekBudgetCents: DEMO_BUDGET_CENTS,
       carrying: demo.carrying,
       balanceScheme: "school-k5",
       climateC: [...demo.climateC],
@@ -105,6 +109,9 @@ async function writeGoods(tx: Db, demo: DemoSeries): Promise<void> {
   await insertRows(tx, "ProductShop", demo.productShops);
   await insertRows(tx, "Price", demo.prices);
   await insertRows(tx, "Stock", demo.stock);
+  await insertRows(tx, "Par", demo.pars);
+  await insertRows(tx, "ErrandRun", demo.errandRuns);
+  await insertRows(tx, "ErrandLine", demo.errandLines);
 }
 
 async function writeWeeks(tx: Db, demo: DemoSeries): Promise<void> {

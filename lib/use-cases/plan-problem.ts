@@ -18,6 +18,7 @@ import {
 } from "#lib/planner/index.ts";
 import { historyOf, type History, type RestRules } from "#lib/repeats/index.ts";
 import { acceptanceOf, restingItems } from "./expected-liking.ts";
+import { owedForPlan } from "./errands/owed-for-plan.ts";
 import { readForbidden } from "./forbidden-items.ts";
 import { loadEstimates } from "./load-estimates.ts";
 import { shootDays } from "./pencil-week.ts";
@@ -76,7 +77,7 @@ export async function planProblemFor(
       ...restingItems(learned, children, items, days.flat()),
     ],
     themesApart: [],
-    owed: [],
+    owed: await owedForPlan(db, first, items),
     locks: [],
     wishes: [],
     newFoods: {

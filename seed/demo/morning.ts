@@ -54,7 +54,11 @@ export function tellMorning(
 /** Scrapped food with a date is owed, until it is settled a few days later. */
 function settled({ food }: Favourite, on: Day, today: Day, luck: number): Partial<DemoLunchItem> {
   const days = food.shelf.fridgeOpenedDays ?? food.shelf.cutDays ?? food.shelf.fridgeDays;
-  if (days === null || days > 21) return {};
+  if (days === null || days > 21) {
+    // What keeps goes back into the cupboard and is used some other day.
+    const settledOn = addDays(on, 1);
+    return settledOn < today ? { settledOn, settledHow: "used" } : {};
+  }
   const how = luck < 0.6 ? "used" : luck < 0.8 ? "frozen" : "let-go";
   const keep = Math.max(1, Math.min(days, how === "let-go" ? days : 3));
   const owedUseBy = addDays(on, days);

@@ -87,6 +87,33 @@ export type DemoStock = {
   readonly place: "pantry" | "fridge" | "freezer";
   readonly paidCents: number | null;
 };
+/** A staple kept at a level. */
+export type DemoPar = {
+  readonly foodId: string;
+  readonly gramsPerDay: number;
+  readonly leadDays: number;
+  readonly reserveGrams: number;
+};
+export type DemoErrandRun = {
+  readonly id: string;
+  readonly shopId: string;
+  readonly date: Day;
+  readonly weekOf: Day;
+  readonly doneAt: string | null;
+  readonly byHand: boolean;
+};
+export type DemoErrandLine = {
+  readonly id: string;
+  readonly runId: string;
+  readonly foodId: string | null;
+  readonly productId: string | null;
+  readonly label: string;
+  readonly packs: number;
+  readonly paidCents: number | null;
+  readonly state: "open" | "bought" | "none-left" | "dropped";
+  readonly byHand: boolean;
+  readonly stamp: string;
+};
 export type DemoEpisode = {
   readonly id: string;
   readonly number: number;
@@ -191,6 +218,9 @@ export type DemoSeries = {
   readonly productShops: readonly DemoProductShop[];
   readonly prices: readonly DemoPrice[];
   readonly stock: readonly DemoStock[];
+  readonly pars: readonly DemoPar[];
+  readonly errandRuns: readonly DemoErrandRun[];
+  readonly errandLines: readonly DemoErrandLine[];
   readonly episodes: readonly DemoEpisode[];
   readonly lunches: readonly DemoLunch[];
   readonly lunchItems: readonly DemoLunchItem[];

@@ -9,6 +9,7 @@ import {
 import angles from "./data/angles.json" with { type: "json" };
 import { AVOIDANCES, CARRYING, castOf, CLIMATE_C, schoolRulesFor, SHOPS } from "./cast.ts";
 import { composeTray } from "./compose.ts";
+import { tellErrands, tellPars } from "./errands.ts";
 import { tellEpisode, tellScreenTime } from "./episodes.ts";
 import { addStoryGoods, GIFTED, onHand, stockShops } from "./goods.ts";
 import { dayNotes, tellMorning } from "./morning.ts";
@@ -118,6 +119,12 @@ function finish(
   const goods = stockShops(studio.favourites, told.start);
   addStoryGoods(goods, studio.foods, told.start);
   const { rows, taste, tastings } = studio;
+  const stock = onHand(studio.foods, goods, today);
+  const lunchItems = withProducts(rows.lunchItems, new Set(goods.products.map(({ id }) => id)));
+  const { bought, ...errands } = tellErrands({
+    ...{ today, stock, lunchItems, foods: studio.foods, children: studio.children, ...goods },
+    ...{ lunches: rows.lunches, itemShares: rows.itemShares },
+  });
   return {
     ...{ name: "Tin Harbour", startedOn: told.start, children: studio.children },
     ...{
@@ -129,9 +136,9 @@ function finish(
     },
     ...{ daysOff: told.daysOff, episodes: told.episodes, screenTimes: told.screenTimes },
     ...goods,
-    stock: onHand(studio.foods, goods, today),
+    ...{ stock: [...stock, ...bought], pars: tellPars(studio.foods), ...errands },
     ...{ lunches: rows.lunches, itemTricks: rows.itemTricks, itemShares: rows.itemShares },
-    lunchItems: withProducts(rows.lunchItems, new Set(goods.products.map(({ id }) => id))),
+    lunchItems,
     reactions: amend(rows.reactions, studio),
     promises: tellPromises(today, told.episodes),
     ideas: tellIdeas(today),

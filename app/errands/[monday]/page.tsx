@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { addDays, Day, daySpan, mondayOf, weeksLater } from "#lib/calendar/index.ts";
+import { addDays, Day, daySpan, mediumDay, mondayOf, weeksLater } from "#lib/calendar/index.ts";
 import {
   lastErrandWeek,
   loadErrands,
@@ -11,6 +11,7 @@ import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
+import { AskForm } from "../ask-form.client.tsx";
 import { RunsDesk } from "../runs-desk.client.tsx";
 import { WeekNotes } from "../week-notes.tsx";
 import styles from "../errands.module.css";
@@ -45,6 +46,7 @@ export default async function ErrandsWeek({ params }: PageProps<"/errands/[monda
       </PageHead>
       <article className={styles.sheet}>
         <Top view={view} />
+        <Asks view={view} />
         <Runs view={view} />
         <WeekNotes view={view} owed={owed} />
       </article>
@@ -77,6 +79,57 @@ function Top({ view }: { readonly view: ErrandsView }) {
         <dt>Cost</dt>
         <dd>{view.cost.sentence}</dd>
       </dl>
+    </div>
+  );
+}
+
+/** What has to be said before an item can be counted, and what cannot be had. */
+function Asks({ view }: { readonly view: ErrandsView }) {
+  if (view.asks.length + view.unmet.length === 0 && view.hasShops && view.hasChildren) return null;
+  return (
+    <div className={styles.box}>
+      {view.asks.length > 0 && (
+        <section aria-label="Questions">
+          <h2>Noonbook has to ask</h2>
+          <p className="small quiet">These are not on the lists until they are answered.</p>
+          {view.asks.map((ask) => (
+            <div key={ask.itemId}>
+              <p>
+                {mediumDay(ask.day)}, {ask.food}: {ask.question}
+              </p>
+              {ask.isWeight ? (
+                <AskForm ask={ask} />
+              ) : (
+                <p>
+                  <Link href={`/slate/week/${view.monday}#${ask.day}`}>Change the lunch</Link>
+                </p>
+              )}
+            </div>
+          ))}
+        </section>
+      )}
+      {view.unmet.length > 0 && (
+        <section aria-label="Cannot be had">
+          <h2>Cannot be had in time</h2>
+          <ul>
+            {view.unmet.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {!view.hasShops && (
+        <p className="small">
+          No shop is on record, so everything is on one list for any shop. Name your shops, their
+          days and aisles in the <Link href="/bible">series bible</Link>.
+        </p>
+      )}
+      {!view.hasChildren && (
+        <p className="small">
+          No child is on record: amounts are counted for one. Name the children in the{" "}
+          <Link href="/bible">series bible</Link>.
+        </p>
+      )}
     </div>
   );
 }

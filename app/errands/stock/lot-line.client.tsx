@@ -2,7 +2,6 @@
 
 import { useId, useState } from "react";
 import { describeGrams, PLACES } from "#lib/shopping/index.ts";
-import { mediumDay } from "#lib/calendar/index.ts";
 import type { LotView } from "#lib/use-cases/errands/load-stock.ts";
 import { Field } from "#app/_forms/field.client.tsx";
 import { Icon } from "#app/_ui/icon.tsx";
@@ -33,7 +32,7 @@ export function LotLine({ lot, opened }: { readonly lot: LotView; readonly opene
         )}
         {lot.lastDay !== null && lot.daysLeft !== null ? (
           <>
-            <time dateTime={lot.lastDay}>{mediumDay(lot.lastDay)}</time>
+            <time dateTime={lot.lastDay}>{lot.lastDayText}</time>
             <span className="small quiet">
               {daysWord(lot.daysLeft)}, {lot.source === "label" ? "on the label" : "by the table"}
             </span>

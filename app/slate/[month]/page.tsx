@@ -2,6 +2,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { addDays, Day, daySpan, monthsLater, monthTitle, monthName } from "#lib/calendar/index.ts";
 import { loadUndo } from "#lib/use-cases/undo-slate.ts";
+import { loadOwed, type OwedView } from "#lib/use-cases/errands/load-owed.ts";
 import { loadSlate, type SlateView, type WeekView } from "#lib/use-cases/load-slate.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { Icon } from "#app/_ui/icon.tsx";
@@ -11,6 +12,7 @@ import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { DayFigure } from "../day-figure.tsx";
 import { ProposeButton } from "../propose-button.client.tsx";
 import { UndoButton } from "../undo-button.client.tsx";
+import { OwedList } from "#app/errands/owed-list.client.tsx";
 import { PencilForm } from "../pencil-form.client.tsx";
 import styles from "../slate.module.css";
 
@@ -18,7 +20,11 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
   const first = Day.safeParse(`${(await params).month}-01`);
   if (!first.success) notFound();
   const context = await requestContext();
-  const [view, undo] = await Promise.all([loadSlate(context, first.data), loadUndo(context)]);
+  const [view, undo, owed] = await Promise.all([
+    loadSlate(context, first.data),
+    loadUndo(context),
+    loadOwed(context),
+  ]);
   const before = monthsLater(first.data, -1);
   const after = monthsLater(first.data, 1);
   return (
@@ -53,7 +59,7 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
             </section>
           ))}
         </div>
-        <Rail view={view} />
+        <Rail view={view} owed={owed} />
       </div>
     </>
   );
@@ -97,7 +103,7 @@ function WeekHead({
   );
 }
 
-function Rail({ view }: { readonly view: SlateView }) {
+function Rail({ view, owed }: { readonly view: SlateView; readonly owed: readonly OwedView[] }) {
   const lunches = view.weeks.flatMap((week) => week.days.flatMap((day) => day.lunch ?? []));
   const repeats = [
     ...view.weeks.flatMap((week) => week.episode?.themeRepeats ?? []),
@@ -125,6 +131,12 @@ function Rail({ view }: { readonly view: SlateView }) {
           </ul>
         )}
       </section>
+      {owed.length > 0 && (
+        <section className="sheet">
+          <h3>Owed</h3>
+          <OwedList owed={owed} />
+        </section>
+      )}
       <section className="sheet">
         <h3>The month in numbers</h3>
         <dl className={styles.sum}>

@@ -74,7 +74,11 @@ export async function readOwed(
     return [
       {
         ...{ id, foodId: food.id, foodName: food.name, reason, since: row.date, settled: null },
-        grams: need ? numberOf(need.asPurchased) : food.servingGrams,
+        grams: Math.min(
+          need ? numberOf(need.asPurchased) : food.servingGrams,
+          // No more can be owed than there is, where it is on record.
+          own.length === 0 ? Infinity : own.reduce((sum, lot) => sum + lot.grams, 0),
+        ),
         useBy: row.useBy ?? ends[0] ?? null,
       },
     ];

@@ -1,5 +1,5 @@
 import { numberOf } from "#lib/base/index.ts";
-import { daysBetween, type Day } from "#lib/calendar/index.ts";
+import { daysBetween, nearDay, type Day } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
 import { keepUntilWritten, readFoodsById, readLotRecords, type Db } from "#lib/db/index.ts";
 import {
@@ -26,6 +26,8 @@ export type LotView = {
   readonly useBy: Day | null;
   readonly lastDay: Day | null;
   readonly daysLeft: number | null;
+  /** "Fri 13", "5 Jan 2027" */
+  readonly lastDayText: string;
   /** "hummus, 120 g, opened: by Thu 12 March, in 2 days" */
   readonly sentence: string;
   /** Where the last day comes from. */
@@ -97,6 +99,7 @@ async function readStock(db: Db, today: Day): Promise<StockView> {
               lastDay,
               daysLeft,
             },
+            lastDayText: lastDay === null ? "" : nearDay(lastDay, today),
             name: lot.foodName,
             productName: lot.productName,
             sentence: describeUseFirst(first, lot.foodName),

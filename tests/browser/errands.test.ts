@@ -1,0 +1,137 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { axeFindings } from "#tests/support/axe.ts";
+import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { startServer, type RunningServer } from "#tests/support/server.ts";
+
+const WEEK = "/errands/2026-03-16";
+let server: RunningServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  server = await startServer("2026-03-14");
+  browser = await openBrowser();
+  const { page } = await openPage(browser);
+  await page.goto(`${server.url}/welcome`);
+  await page.getByRole("button", { name: "Look around the demo" }).click();
+  await page.waitForURL(/\/slate/);
+  await page.context().close();
+});
+afterAll(async () => {
+  await browser.close();
+  server.stop();
+});
+
+/** The boxes of the lines that are still open, by what they are called. */
+function openBoxes(page: Page) {
+  return page.getByRole("main").getByRole("checkbox", { checked: false });
+}
+
+test("a list is ticked by two people, also while one has no network, and both agree in the end", async () => {
+  const { page: ours } = await openPage(browser, { width: 390 });
+  const { page: theirs, complaints } = await openPage(browser, { width: 390 });
+  await ours.goto(server.url + WEEK);
+  await theirs.goto(server.url + WEEK);
+  await ours.getByRole("heading", { name: "Next week’s errands" }).waitFor();
+  const names = await openBoxes(ours).evaluateAll((boxes) =>
+    boxes.map((box) => document.querySelector(`label[for="${box.id}"]`)?.textContent ?? ""),
+  );
+  expect(names.length).toBeGreaterThan(10);
+  const [first = "", second = ""] = names;
+
+  await ours.context().setOffline(true);
+  await ours.getByRole("checkbox", { name: first, exact: true }).check();
+  await ours.getByText("1 tick is kept here and waits for Noonbook.").waitFor();
+  await theirs.getByRole("checkbox", { name: second, exact: true }).check();
+  await ours.context().setOffline(false);
+  await ours.getByText("waits for Noonbook").waitFor({ state: "hidden" });
+
+  for (const page of [ours, theirs]) {
+    await page.waitForLoadState("networkidle");
+    await page.goto(server.url + WEEK);
+    await page.getByText(`${names.length - 2} open of ${names.length}`).waitFor();
+  }
+  expect(complaints).toEqual([]);
+  await ours.context().close();
+  await theirs.context().close();
+});
+
+test("a price is kept as paid, a line is added, they had none of another, and the stock has what was bought", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(server.url + WEEK);
+  const run = page.getByRole("region", { name: /Saturday, Lamp Street Market/ });
+  const line = run
+    .getByRole("listitem")
+    .filter({ has: page.getByRole("checkbox", { checked: false }) });
+  const name = (await line.first().locator("label > span").first().textContent()) ?? "";
+  await line.first().getByText("How much, price and more").click();
+  await line
+    .first()
+    .getByText(/ → 1 pack of | → 2 packs of /)
+    .waitFor();
+  const paid = line.first().getByLabel("Paid for all of it");
+  await paid.fill("dear");
+  await paid.press("Enter");
+  await page.getByText("Write the price as a number, like 3.40.").waitFor();
+  await paid.fill("3,40");
+  await paid.press("Enter");
+  await run.getByText("€3.40").waitFor();
+
+  const other = line.filter({ hasNotText: name }).first();
+  await other.getByText("How much, price and more").click();
+  await other.getByRole("button", { name: "They had none" }).click();
+  await run.getByText("they had none", { exact: true }).waitFor();
+
+  await run.getByText("Add a line, or change this run").click();
+  await run.getByRole("button", { name: "Add to the list" }).click();
+  await run.getByText("Write what to buy.").waitFor();
+  await run.getByLabel("Also buy").fill("kitchen paper");
+  await run.getByRole("button", { name: "Add to the list" }).click();
+  await run.getByRole("checkbox", { name: "kitchen paper" }).waitFor();
+
+  await page.getByRole("link", { name: "Stock", exact: true }).click();
+  await page.getByRole("heading", { name: "What is in the house" }).waitFor();
+  await page.getByText(name, { exact: false }).first().waitFor();
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("stock is opened by keyboard, owed food is settled, a staple gets a level", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(`${server.url}/errands/stock`);
+  await page.getByRole("button", { name: "Used: beets" }).press("Enter");
+  await page.getByRole("button", { name: "Used: beets" }).waitFor({ state: "hidden" });
+  await page.getByText("Keep another staple").click();
+  const form = page.getByRole("complementary");
+  await form.getByRole("button", { name: "Keep this level" }).last().click();
+  await page.getByText("Write the grams as a number.").first().waitFor();
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test.each(
+  [WEEK, "/errands/2026-03-23", "/errands/stock"].flatMap((address) =>
+    [390, 1280].flatMap((width) => [false, true].map((dark) => ({ address, width, dark }))),
+  ),
+)(
+  "$address at $width px, dark $dark: no accessibility finding",
+  async ({ address, width, dark }) => {
+    const { page, complaints } = await openPage(browser, { width, dark });
+    await page.goto(server.url + address);
+    await page
+      .getByText(/How much, price and more|A part of it/)
+      .first()
+      .click();
+    expect(await axeFindings(page)).toEqual([]);
+    const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");
+    expect(overflow).toBeLessThanOrEqual(0);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  },
+);
+
+test("an address that is no week to shop for says so with 404", async () => {
+  for (const week of ["2026-03-17", "next-week", "2031-01-06"]) {
+    expect((await fetch(`${server.url}/errands/${week}`)).status).toBe(404);
+  }
+});
