@@ -1,5 +1,8 @@
-import type { Day } from "#lib/calendar/index.ts";
+import { addDays, type Day } from "#lib/calendar/index.ts";
 import type { Db } from "./client.ts";
+
+/** Days back that are looked through for a step that belongs to no food. */
+const OWN_DAYS = 90;
 
 /** A step ticked off, with the minutes it took where they were said. */
 export type StepTick = {
@@ -30,11 +33,10 @@ export async function readRecordedMinutes(
       orderBy: [{ on: "desc" }, { id: "asc" }],
       select: { foodId: true, step: true, minutes: true },
     }),
-    db.stepTick.findMany({
-      where: { stepKey: ownKey, minutes: { not: null }, lunch: { date: { lt: before } } },
-      orderBy: { lunch: { date: "desc" } },
-      take: 20,
-      select: { minutes: true },
+    db.lunch.findMany({
+      where: { date: { gte: addDays(before, -OWN_DAYS), lt: before } },
+      orderBy: { date: "desc" },
+      select: { stepTicks: { where: { stepKey: ownKey }, select: { minutes: true } } },
     }),
   ]);
   const byStep = new Map<string, number[]>();
@@ -43,7 +45,9 @@ export async function readRecordedMinutes(
     const key = keyOf(foodId, step);
     byStep.set(key, [...(byStep.get(key) ?? []), minutes]);
   }
-  const ownMinutes = own.flatMap(({ minutes }) => (minutes === null ? [] : [minutes]));
+  const ownMinutes = own.flatMap(({ stepTicks }) =>
+    stepTicks.flatMap(({ minutes }) => (minutes === null ? [] : [minutes])),
+  );
   return (foodId, step) => (foodId === null ? ownMinutes : (byStep.get(keyOf(foodId, step)) ?? []));
 }
 

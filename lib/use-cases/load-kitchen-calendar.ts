@@ -1,4 +1,11 @@
-import { addDays, clockTime, day, mediumDay, mondayOf, type Day } from "#lib/calendar/index.ts";
+import {
+  addDays,
+  clockTime,
+  mediumDay,
+  mondayOf,
+  weeksLater,
+  type Day,
+} from "#lib/calendar/index.ts";
 import { planKitchen, type Placed } from "#lib/kitchen/index.ts";
 import {
   keepUntilWritten,
@@ -12,6 +19,8 @@ import {
 import { calendarText, type CalendarEntry } from "./calendar-text.ts";
 import type { Context } from "./context.ts";
 import { describeStep } from "./describe-mise.ts";
+import { loadErrands } from "./errands/load-errands.ts";
+import type { RunView } from "./errands/run-view.ts";
 import { kitchenOf, readSteps } from "./kitchen-day.ts";
 
 const DAYS_BEHIND = 7;
@@ -25,10 +34,8 @@ const ERRANDS_RING_AT = 8 * 60;
  * The calendar of the kitchen as iCalendar text: the prep of each lunch, the door, the shopping days,
  * each with its alarms; from a week back to six weeks ahead. No child is named in it.
  */
-export async function loadKitchenCalendar(
-  { db, today, now }: Context,
-  machineZone: string,
-): Promise<string> {
+export async function loadKitchenCalendar(context: Context, machineZone: string): Promise<string> {
+  const { db, today, now } = context;
   const [from, to] = [addDays(today, -DAYS_BEHIND), addDays(today, DAYS_AHEAD)];
   const settings = await readSettings(db);
   const entries = await keepUntilWritten(db, `calendar ${today}`, async () => {
@@ -38,7 +45,7 @@ export async function loadKitchenCalendar(
         .filter(({ date }) => date >= from && date <= to)
         .map((lunch) => entriesOf(db, episode, lunch, settings)),
     );
-    return [...(await Promise.all(lunches)).flat(), ...(await errands(db, from, to))];
+    return [...(await Promise.all(lunches)).flat(), ...(await errands(context))];
   });
   return calendarText("Noonbook: the kitchen", entries, settings.timeZone ?? machineZone, now);
 }
@@ -118,17 +125,24 @@ function callsOf(placed: readonly Placed[]): CalendarEntry["alarms"] {
   });
 }
 
-/** The shopping days still to come about, as whole days. */
-async function errands(db: Db, from: Day, to: Day): Promise<CalendarEntry[]> {
-  const runs = await db.errandRun.findMany({
-    where: { date: { gte: from, lte: to }, doneAt: null },
-    orderBy: [{ date: "asc" }, { shop: { distanceOrder: "asc" } }],
-    include: { shop: { select: { name: true, hours: true } } },
-  });
-  return runs.map(({ id, date, shop }) => ({
-    ...{ uid: `errand-${id}@noonbook`, day: day(date), from: null, to: null },
-    title: `Errands: ${shop.name}`,
-    text: shop.hours === "" ? "" : `Open ${shop.hours}`,
-    alarms: [{ at: ERRANDS_RING_AT, text: `Errands today: ${shop.name}` }],
-  }));
+/** The shopping days of this week and the next that are not done, as whole days with their lists. */
+async function errands(context: Context): Promise<CalendarEntry[]> {
+  const monday = mondayOf(context.today);
+  const runs: RunView[] = [];
+  // One after another: what one week leaves, the next can use.
+  for (const week of [monday, weeksLater(monday, 1)])
+    runs.push(...((await loadErrands(context, week))?.runs ?? []));
+  return runs
+    .filter(({ isDone }) => !isDone)
+    .map(({ shopId, shopName, hours, day, aisles }) => {
+      const lines = aisles.flatMap((aisle) => aisle.lines).filter(({ state }) => state === "open");
+      return {
+        ...{ uid: `errand-${shopId}-${day}@noonbook`, day, from: null, to: null },
+        title: `Errands: ${shopName}`,
+        text: [hours && `Open ${hours}`, ...lines.map(({ name }) => name)]
+          .filter(Boolean)
+          .join("\n"),
+        alarms: [{ at: ERRANDS_RING_AT, text: `Errands today: ${shopName}` }],
+      };
+    });
 }

@@ -16,6 +16,7 @@ const PAGES: readonly { readonly address: string; readonly sql: string }[] = [
   { address: "/slate/2021-09", sql: weeksSql("2021-08-30", "2021-10-03") },
   { address: "/slate/week/2026-03-02", sql: weeksSql("2026-03-02", "2026-03-08") },
   { address: "/callsheet/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
+  { address: "/mise/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
   { address: "/verdicts/2026-03-04", sql: weeksSql("2026-03-04", "2026-03-04") },
   { address: "/ledger", sql: verdictsSql("2025-03-11") },
   { address: "/ledger?span=all", sql: verdictsSql("2000-01-01") },

@@ -1,7 +1,11 @@
 import { schedule } from "#lib/prep/index.ts";
 import { psplibInstances } from "#tests/support/psplib.ts";
+import { benchKitchen, benchMaxLags } from "./kitchen.ts";
 
-/** Share proven, mean gap and speed on the project-scheduling benchmark beside the project, if it is there. */
+/**
+ * Share proven, mean gap and speed on the project-scheduling benchmark beside the project, if it is
+ * there; on projects with maximal lags; on kitchen mornings.
+ */
 export function benchPrep(): { name: string; value: number; unit: string }[] {
   const instances = psplibInstances();
   const runs = instances.map(({ problem, optimum }) => {
@@ -27,6 +31,8 @@ export function benchPrep(): { name: string; value: number; unit: string }[] {
     named("mean gap to the bound", mean(runs.map((r) => 100 * (1 - r.bound / r.makespan))), "%"),
     named("median time", seconds[seconds.length >> 1] ?? 0, "s"),
     named("longest time", seconds.at(-1) ?? 0, "s"),
+    ...benchMaxLags(),
+    ...benchKitchen(),
   ];
 }
 

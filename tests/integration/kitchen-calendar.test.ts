@@ -1,7 +1,8 @@
 import ICAL from "ical.js";
 import { expect, test } from "vitest";
-import { addDays } from "#lib/calendar/index.ts";
+import { addDays, mondayOf } from "#lib/calendar/index.ts";
 import { writeSettings } from "#lib/db/index.ts";
+import { loadErrands } from "#lib/use-cases/errands/load-errands.ts";
 import { loadDemo } from "#lib/use-cases/load-demo.ts";
 import { loadDayCalendar, loadKitchenCalendar } from "#lib/use-cases/load-kitchen-calendar.ts";
 import { loadMise } from "#lib/use-cases/load-mise.ts";
@@ -52,19 +53,24 @@ test("the feed holds every lunch's prep and door at the times the mise shows", a
 
 test("shopping days ring; a run that is done does not", async () => {
   const context = await demo();
-  const run = { shopId: "quayside-greens", weekOf: "2026-03-09" };
-  await context.db.errandRun.createMany({
-    data: [
-      { ...run, id: "to-do", date: "2026-03-12" },
-      { ...run, id: "done", date: "2026-03-10", doneAt: context.now },
-    ],
+  const nextWeek = addDays(mondayOf(context.today), 7);
+  const planned = (await loadErrands(context, nextWeek))?.runs ?? [];
+  expect(planned.length).toBeGreaterThan(0);
+  const uidOf = ({ shopId, day }: (typeof planned)[number]) => `errand-${shopId}-${day}@noonbook`;
+  const before = eventsOf(await loadKitchenCalendar(context, ZONE));
+  for (const run of planned) {
+    const errand = before.get(uidOf(run));
+    expect(errand?.summary).toBe(`Errands: ${run.shopName}`);
+    expect(errand?.startDate.toString()).toBe(run.day);
+    expect(errand?.component.getAllSubcomponents("valarm")).toHaveLength(1);
+  }
+  const [done] = planned;
+  if (!done) throw new Error("no run");
+  await context.db.errandRun.create({
+    data: { shopId: done.shopId, date: done.day, weekOf: nextWeek, doneAt: context.now },
   });
-  const events = eventsOf(await loadKitchenCalendar(context, ZONE));
-  expect(events.has("errand-done@noonbook")).toBe(false);
-  const errand = events.get("errand-to-do@noonbook");
-  expect(errand?.summary).toBe("Errands: Quayside Greens");
-  expect(errand?.startDate.isDate).toBe(true);
-  expect(errand?.component.getAllSubcomponents("valarm")).toHaveLength(1);
+  const after = eventsOf(await loadKitchenCalendar(context, ZONE));
+  expect(after.has(uidOf(done))).toBe(false);
 });
 
 test("no child is named, on screen or in private", async () => {

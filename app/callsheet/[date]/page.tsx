@@ -54,21 +54,21 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
         </div>
         <div className={styles.halves}>
           <PrepLeft mise={mise} />
-          <section className={styles.box}>
-            <h2>Shots</h2>
-            <Shots view={view} />
-          </section>
-        </div>
-        <div className={styles.halves}>
-          <section className={styles.box}>
-            <h2>Reminders</h2>
-            <ul>
-              {view.reminders.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          </section>
-          <PlanB mise={mise} />
+          <div className={styles.stack}>
+            <section className={styles.box}>
+              <h2>Shots</h2>
+              <Shots view={view} />
+            </section>
+            <section className={styles.box}>
+              <h2>Reminders</h2>
+              <ul>
+                {view.reminders.map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+            </section>
+            <PlanB mise={mise} />
+          </div>
         </div>
         <section className={styles.box}>
           <ChecksPanel lunchId={view.lunchId} findings={view.findings} />
