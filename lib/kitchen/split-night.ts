@@ -21,7 +21,9 @@ type Node = {
 };
 
 /** Splits looked at before the search settles for a good one. */
-const SPLITS_MAX = 60;
+const SPLITS_MAX = 40;
+/** Steps of the scheduler's search for each but the first, so that a full evening stays quick to plan. */
+const FURTHER_STEPS = 3_000;
 
 /**
  * The split with the shortest morning, then the least hands-on work in it. Whatever may be done the
@@ -35,14 +37,15 @@ export function splitNight(
   packAt: number,
   budget: number,
 ): Split {
-  const nodeOf = (morning: readonly KitchenStep[]): Node => ({
+  const further = Math.min(budget, FURTHER_STEPS);
+  const nodeOf = (morning: readonly KitchenStep[], steps = further): Node => ({
     morning,
-    plan: planMorning(morning, kitchen, budget),
+    plan: planMorning(morning, kitchen, steps),
     handsOn: handsOnMinutes(morning),
   });
   const restOf = ({ morning }: Node): KitchenStep[] =>
     steps.filter((step) => !morning.includes(step));
-  const root = nodeOf(mornings(steps, kitchen, packAt));
+  const root = nodeOf(mornings(steps, kitchen, packAt), budget);
   const open = [root];
   const seen = new Set<string>();
   /** What was passed over without a proof may be as short as this. */
@@ -55,7 +58,7 @@ export function splitNight(
     const node = open.shift();
     if (!node) throw new Error("A morning with every step in it was not tried.");
     const evening = restOf(node);
-    const eveningPlan = planEvening(evening, kitchen, packAt, budget);
+    const eveningPlan = planEvening(evening, kitchen, packAt, node === root ? budget : further);
     if (typeof eveningPlan === "object") {
       const lengthBound = Math.min(
         node.plan.bound,
@@ -69,7 +72,7 @@ export function splitNight(
     }
     if (eveningPlan === "undecided") passedOver = Math.min(passedOver, node.plan.bound);
     const next = oneMore(node.morning, evening).filter((morning) => isNew(seen, morning));
-    open.push(...next.map(nodeOf));
+    open.push(...next.map((morning) => nodeOf(morning)));
     open.sort(byLooseThenLengthThenWork);
   }
 }
