@@ -11,7 +11,10 @@ export function HealthCaution({
       <p>
         These checks inform and warn; they clear nothing. Read the label each time, follow the
         school and your local food office, and ask the child’s doctor or allergy clinic. For a
-        reaction or choking, call the emergency number.
+        reaction or choking, call the emergency number.{" "}
+        <Link className="noprint" href="/bible/checks">
+          What the checks assume
+        </Link>
       </p>
       {unset.map(({ sentence, href }) => (
         <p key={href}>

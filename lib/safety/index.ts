@@ -5,6 +5,7 @@ export { RULE_STARTS, type RuleStart } from "./rule-starts.ts";
 export { givesAway, holdsPhrase } from "./names.ts";
 export { hardFilter, isAllowed } from "./is-allowed.ts";
 export { isFor, type BoxChild, type BoxItem, type BoxLunch, type LabelRecord } from "./box.ts";
+export { barsFor, type Bar, type BarGround } from "./bars.ts";
 export { checkLunch, type CheckGround } from "./check-lunch.ts";
 export { traitWord } from "./check-school.ts";
 export {

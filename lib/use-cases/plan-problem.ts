@@ -17,6 +17,7 @@ import {
   type PlanTheme,
 } from "#lib/planner/index.ts";
 import { historyOf, type History, type RestRules } from "#lib/repeats/index.ts";
+import { withCutting } from "./cutting-minutes.ts";
 import { acceptanceOf, restingItems } from "./expected-liking.ts";
 import { owedForPlan } from "./errands/owed-for-plan.ts";
 import { readForbidden } from "./forbidden-items.ts";
@@ -50,14 +51,22 @@ export async function planProblemFor(
     readFoods(db),
     readRestRules(db, settings),
     readShownWeeks(db, weeksLater(first, -LOOK_BACK_WEEKS), weeksLater(last, LOOK_BACK_WEEKS)),
-    db.child.findMany({ where: { retiredAt: null }, select: { id: true, onScreenName: true } }),
+    db.child.findMany({
+      where: { retiredAt: null },
+      select: { id: true, onScreenName: true, birthMonth: true },
+    }),
     Promise.all(mondays.map((monday) => shootDays(db, monday))),
     loadEstimates({ db, today: today ?? first }),
   ]);
   const history = historyOf(shown);
   const themes = await themesFor(db, mondays, history, rules);
   const liking = (food: Food) => acceptanceOf(learned, food, children);
-  const items = itemsFor(foods, liking, themes, history, first);
+  const items = withCutting(
+    itemsFor(foods, liking, themes, history, first),
+    foods,
+    children.map(({ birthMonth }) => birthMonth),
+    first,
+  );
   return {
     weeks: mondays.map((monday, index) => ({
       monday,

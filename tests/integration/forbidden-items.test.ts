@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { day } from "#lib/calendar/index.ts";
-import { readChildren, readFoods, readSchoolRules } from "#lib/db/index.ts";
-import { isAllowed, UNLIMITED_RULE } from "#lib/safety/index.ts";
+import { readChildren, readFoods, readSchoolRules, writeSettings } from "#lib/db/index.ts";
+import { isAllowed, UNLIMITED_RULE, USUAL_CARRYING } from "#lib/safety/index.ts";
 import { loadDemo } from "#lib/use-cases/load-demo.ts";
 import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
 import { tinHarbour } from "#seed/demo/index.ts";
@@ -57,7 +57,8 @@ test("the planner is told of exactly the foods and days that the hard filter kee
   const rules = (await readSchoolRules(db)).flatMap(({ rule, isActive }) =>
     isActive ? [rule] : [],
   );
-  const lists = problem.forbidden.filter(({ kind }) => kind !== "season" && kind !== "resting");
+  const HARD = ["allergen", "avoidance", "school"];
+  const lists = problem.forbidden.filter(({ kind }) => HARD.includes(kind));
   const told = { kept: 0, out: 0 };
   for (const { date } of problem.weeks.flatMap((week) => week.days)) {
     for (const item of problem.items) {
@@ -77,4 +78,44 @@ test("the planner is told of exactly the foods and days that the hard filter kee
   expect(told.out).toBeGreaterThan(50);
   expect(told.kept).toBeGreaterThan(50);
   expect(lists.map((list) => list.name)).toContain("Biscuit avoids cucumber");
+});
+
+test("a young child, a recall and a jar that cools too soon keep foods out too; cutting costs minutes", async () => {
+  const context = testContext();
+  const { db } = context;
+  await db.child.create({
+    data: { privateName: "Ines", onScreenName: "Biscuit", birthMonth: "2022-07" },
+  });
+  const mondays = [day("2026-06-29"), day("2026-07-06")];
+  const namesOf = async (kind: string): Promise<ReadonlyMap<string, readonly string[]>> => {
+    const { forbidden } = await planProblemFor(db, mondays);
+    return new Map(
+      forbidden.filter((one) => one.kind === kind).map(({ id, itemIds }) => [id, itemIds]),
+    );
+  };
+  const child = await db.child.findFirstOrThrow();
+  const young = await namesOf("choking");
+  expect(young.get(`choking:${child.id}:48`)).toEqual(
+    expect.arrayContaining(["raisins", "dried-mango"]),
+  );
+  expect(young.get(`choking:${child.id}:60`) ?? []).not.toContain("raisins");
+  const minutes = async (id: string): Promise<number | undefined> =>
+    (await planProblemFor(db, mondays)).items.find((item) => item.id === id)?.minutes;
+  const cutting = await minutes("grapes");
+  await db.child.update({ where: { id: child.id }, data: { birthMonth: "2014-01" } });
+  expect(await namesOf("choking")).toEqual(new Map());
+  expect((cutting ?? 0) - ((await minutes("grapes")) ?? 0)).toBe(3);
+
+  expect(await namesOf("temperature")).toEqual(new Map());
+  await writeSettings(db, { carrying: { ...USUAL_CARRYING, packs: 0 } });
+  const warm = [...(await namesOf("temperature")).values()].flat();
+  expect(warm).toEqual(expect.arrayContaining(["hummus", "chicken-breast"]));
+  expect(warm).not.toContain("banana");
+  expect(warm).not.toContain("carrot-sticks");
+  await writeSettings(db, { carrying: USUAL_CARRYING });
+  expect([...(await namesOf("temperature")).values()].flat()).not.toContain("hummus");
+
+  expect(await namesOf("unavailable")).toEqual(new Map());
+  await db.food.update({ where: { id: "hummus" }, data: { recalledAt: context.now } });
+  expect([...(await namesOf("unavailable")).values()]).toEqual([["hummus"]]);
 });

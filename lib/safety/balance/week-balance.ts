@@ -72,20 +72,21 @@ function schoolWeek(boxes: readonly (readonly BoxItem[])[], grade: SchoolGrade):
   const days = boxes.map(countAtSchool);
   const week = countWeekAtSchool(days);
   return {
-    rows: [
-      ...COMPONENTS.map((one) => ({
+    rows: COMPONENTS.flatMap((one) => [
+      {
         ...{ name: COMPONENT_NAMES[one], unit: unitOf(one) },
         days: days.map(({ counts }) => amountWord(counts[one])),
         week: amountWord(week.counts[one]),
         ...{ dayLeast: amountWord(pattern.day[one]), weekLeast: amountWord(pattern.week[one]) },
+      },
+      // The subgroups stand below the vegetables they are part of.
+      ...(one === "vegetable" ? VEGETABLE_SUBGROUPS : []).map((subgroup) => ({
+        ...{ name: `of it ${SUBGROUP_NAMES[subgroup]}`, unit: "cup" },
+        days: days.map(({ subgroups }) => amountWord(subgroups[subgroup])),
+        week: amountWord(week.subgroups[subgroup]),
+        ...{ dayLeast: "", weekLeast: amountWord(pattern.subgroups[subgroup]) },
       })),
-      ...VEGETABLE_SUBGROUPS.map((one) => ({
-        ...{ name: `of it ${SUBGROUP_NAMES[one]}`, unit: "cup" },
-        days: days.map(({ subgroups }) => amountWord(subgroups[one])),
-        week: amountWord(week.subgroups[one]),
-        ...{ dayLeast: "", weekLeast: amountWord(pattern.subgroups[one]) },
-      })),
-    ],
+    ]),
     unread: [...new Set(days.flatMap(({ unread }) => unread))],
     sources: ["balance-school", "balance-crediting"],
   };
