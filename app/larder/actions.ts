@@ -16,6 +16,8 @@ import { describeRecallProblem, recall, RecallInput } from "#lib/use-cases/larde
 import { describeRetireProblem, retire, RetireInput } from "#lib/use-cases/larder/retire.ts";
 import { describeSaveFoodProblem, saveFood } from "#lib/use-cases/larder/save-food.ts";
 import { describeSaveProductProblem, saveProduct } from "#lib/use-cases/larder/save-product.ts";
+import { describeSaveTrickProblem, saveTrick } from "#lib/use-cases/larder/save-trick.ts";
+import { TrickInput } from "#lib/use-cases/larder/trick.input.ts";
 
 /** Public endpoint: trusts nothing it is handed. */
 export async function saveFoodAction(input: unknown): Promise<FormState> {
@@ -40,6 +42,20 @@ export async function saveProductAction(input: unknown): Promise<FormState> {
   if (!outcome.ok) return refused(describeSaveProductProblem(outcome.problem));
   refresh();
   return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function saveTrickAction(input: unknown): Promise<FormState> {
+  const parsed = TrickInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await saveTrick(await requestContext(), parsed.data);
+  if (!outcome.ok) {
+    const message = describeSaveTrickProblem(outcome.problem);
+    if (outcome.problem.kind === "name-taken")
+      return { kind: "invalid", fields: { name: message } };
+    return refused(message);
+  }
+  return { kind: "saved", href: "/larder/tricks" };
 }
 
 /** Public endpoint: trusts nothing it is handed. */

@@ -28,6 +28,9 @@ export default async function LarderPage({ searchParams }: PageProps<"/larder">)
         kicker={`Larder, ${view.foods} foods, ${view.products} products, ${view.tricks} tricks`}
         title="What is in the house"
       >
+        <Link className="btn plain" href="/larder/tricks">
+          Tricks
+        </Link>
         <Link className="btn" href="/larder/new">
           Add a food
         </Link>
@@ -39,7 +42,16 @@ export default async function LarderPage({ searchParams }: PageProps<"/larder">)
       <LarderFilters asked={asked} view={view} />
       {view.foundTricks.length > 0 && (
         <p className={styles.found}>
-          Tricks by that name: {view.foundTricks.map(({ name }) => name).join(", ")}.
+          Tricks by that name:{" "}
+          {view.foundTricks.map(({ id, name }, index) => (
+            <span key={id}>
+              {index > 0 && ", "}
+              <Link href={`/larder/tricks?edit=${id}`} prefetch={false}>
+                {name}
+              </Link>
+            </span>
+          ))}
+          .
         </p>
       )}
       {view.rows.length > 0 ? <LarderTable view={view} /> : <NothingFound asked={asked} />}
