@@ -1,0 +1,54 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Browser } from "playwright-core";
+import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { startServer, type RunningServer } from "#tests/support/server.ts";
+
+let server: RunningServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  server = await startServer("2026-03-11");
+  browser = await openBrowser();
+  const { page } = await openPage(browser);
+  await page.goto(`${server.url}/welcome`);
+  await page.getByRole("button", { name: /demo/i }).click();
+  await page.getByRole("heading", { name: "March 2026" }).waitFor();
+  await page.context().close();
+});
+afterAll(async () => {
+  await browser.close();
+  server.stop();
+});
+
+/** Bytes of script that a page brings into the browser, as sent over the line and unpacked. */
+async function scriptOf(address: string): Promise<{ sent: number; unpacked: number }> {
+  const { page } = await openPage(browser, { width: 390 });
+  const sizes: Promise<{ sent: number; unpacked: number }>[] = [];
+  page.on("requestfinished", (request) => {
+    if (request.resourceType() !== "script") return;
+    sizes.push(
+      Promise.all([request.sizes(), request.response().then((answer) => answer?.body())]).then(
+        ([{ responseBodySize: sent }, body]) => ({ sent, unpacked: body?.length ?? 0 }),
+      ),
+    );
+  });
+  await page.goto(server.url + address, { waitUntil: "networkidle" });
+  const all = await Promise.all(sizes);
+  await page.context().close();
+  return all.reduce(
+    (sum, one) => ({ sent: sum.sent + one.sent, unpacked: sum.unpacked + one.unpacked }),
+    { sent: 0, unpacked: 0 },
+  );
+}
+
+test("the Verdicts page brings at most 1.3 times the script of an empty page of the app", async () => {
+  const empty = await scriptOf("/nothing-is-kept-here");
+  const verdicts = await scriptOf("/verdicts/2026-03-11");
+  console.info("script, verdicts over empty page:", {
+    sent: verdicts.sent / empty.sent,
+    unpacked: verdicts.unpacked / empty.unpacked,
+  });
+  expect(empty.unpacked).toBeGreaterThan(100_000);
+  expect(verdicts.sent / empty.sent).toBeLessThanOrEqual(1.3);
+  expect(verdicts.unpacked / empty.unpacked).toBeLessThanOrEqual(1.3);
+});
