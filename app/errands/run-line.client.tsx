@@ -49,6 +49,8 @@ export function RunLine({
         type="checkbox"
         id={id}
         className={styles.tick}
+        aria-labelledby={`${id}-name`}
+        aria-describedby={`${id}-words`}
         checked={tick.state === "bought"}
         disabled={!isHad}
         onChange={(event) => {
@@ -57,8 +59,10 @@ export function RunLine({
       />
       <div className={styles.what}>
         <label htmlFor={id} className={styles.label}>
-          <span>{isHad ? line.name : <s>{line.name}</s>}</span>
-          <span className="small quiet">{words.filter(Boolean).join(", ")}</span>
+          <span id={`${id}-name`}>{isHad ? line.name : <s>{line.name}</s>}</span>
+          <span id={`${id}-words`} className="small quiet">
+            {words.filter(Boolean).join(", ")}
+          </span>
         </label>
         {(line.isOnlyThere || line.isByHand || tick.state !== "open") && (
           <p className={styles.tags}>
