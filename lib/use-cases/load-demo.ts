@@ -40,6 +40,7 @@ export async function loadDemo(
     await writeHousehold(tx, demo);
     await writeGoods(tx, demo);
     await writeWeeks(tx, demo);
+    await insertRows(tx, "PrepTiming", demo.timings);
     await insertRows(tx, "ViewerPromise", demo.promises);
     await insertRows(tx, "ViewerIdea", demo.ideas);
     await writeSettings(tx, {

@@ -200,6 +200,15 @@ export type DemoScreenTime = {
   readonly seconds: number;
 };
 
+/** Minutes that a step of a food really took, noted on a lunch's day. */
+export type DemoTiming = {
+  readonly id: string;
+  readonly foodId: string;
+  readonly step: string;
+  readonly minutes: number;
+  readonly on: Day;
+};
+
 /** A whole demo series. */
 export type DemoSeries = {
   readonly name: string;
@@ -228,6 +237,7 @@ export type DemoSeries = {
   readonly itemShares: readonly DemoItemShare[];
   readonly reactions: readonly DemoReaction[];
   readonly screenTimes: readonly DemoScreenTime[];
+  readonly timings: readonly DemoTiming[];
   readonly promises: readonly DemoPromise[];
   readonly ideas: readonly DemoIdea[];
   /** The taste model behind the reactions: share of the food the child eats on average that day. */

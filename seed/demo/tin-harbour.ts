@@ -6,12 +6,14 @@ import {
   weeksLater,
   type Day,
 } from "#lib/calendar/index.ts";
+import type { Food } from "#lib/catalog/index.ts";
 import angles from "./data/angles.json" with { type: "json" };
 import { AVOIDANCES, CARRYING, castOf, CLIMATE_C, schoolRulesFor, SHOPS } from "./cast.ts";
 import { composeTray } from "./compose.ts";
 import { tellErrands, tellPars } from "./errands.ts";
 import { tellEpisode, tellScreenTime } from "./episodes.ts";
 import { addStoryGoods, GIFTED, onHand, stockShops } from "./goods.ts";
+import { noteMinutes } from "./kitchen-notes.ts";
 import { dayNotes, tellMorning } from "./morning.ts";
 import { eat, packItems, type Told } from "./pack.ts";
 import type {
@@ -140,6 +142,12 @@ function finish(
     ...{ lunches: rows.lunches, itemTricks: rows.itemTricks, itemShares: rows.itemShares },
     lunchItems,
     reactions: amend(rows.reactions, studio),
+    timings: noteMinutes(
+      rows.lunches,
+      rows.lunchItems,
+      new Map<string, Food>(studio.foods.map((food) => [food.id, food])),
+      today,
+    ),
     promises: tellPromises(today, told.episodes),
     ideas: tellIdeas(today),
     truthFor: (childId, foodId, on = today) =>

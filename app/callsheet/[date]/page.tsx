@@ -70,7 +70,7 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
             <PlanB mise={mise} />
           </div>
         </div>
-        <section className={styles.box}>
+        <section className={`${styles.box} ${styles.checks}`}>
           <ChecksPanel lunchId={view.lunchId} findings={view.findings} />
           <HealthCaution unset={view.unset} />
         </section>
