@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { clockTime } from "#lib/calendar/index.ts";
 import {
   bagAfter,
+  bagConductance,
   celsius,
   checkLunch,
   CONSUMER_HOT_DAY,
@@ -80,6 +81,17 @@ describe("jars of the test standard", () => {
     const advised = { ...full, startC: HOT_FILL_MIN_C };
     expect(Math.abs(hoursUntil(advised, 60) - row.to60From74)).toBeLessThan(0.02);
     expect(Math.abs(temperatureAfter(advised, 4) - row.after4hC)).toBeLessThan(0.1);
+  });
+});
+
+describe("bags and boxes", () => {
+  // Area over the wall's resistance, from memory: 0.18 m², still air 0.25 m² K/W, foam 6 mm at 0.035 and 15 mm at 0.03 W/(m K).
+  test.each([
+    ["paper", 0.18 / 0.25],
+    ["soft", 0.18 / (0.25 + 0.006 / 0.035)],
+    ["hard", 0.18 / (0.25 + 0.015 / 0.03)],
+  ] as const)("%s passes %d W/K", (kind, wattsPerK) => {
+    expect(bagConductance(kind)).toBeCloseTo(wattsPerK * 3.6, 9);
   });
 });
 
