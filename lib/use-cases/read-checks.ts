@@ -66,12 +66,8 @@ export async function readChecks(
   lunches: readonly { readonly id: string }[],
   settings: Settings,
 ): Promise<Checks> {
-  const [children, rules, labels, recalls, foods, waivers] = await Promise.all([
-    keepUntilWritten(db, "checks-children", () => readChildren(db)),
-    keepUntilWritten(db, "checks-rules", () => readSchoolRules(db)),
-    readLabels(db),
-    readRecalls(db),
-    readFoods(db),
+  const [{ children, rules, labels, recalls, foods }, waivers] = await Promise.all([
+    keepUntilWritten(db, "checks", () => readGround(db)),
     readWaivers(
       db,
       lunches.map(({ id }) => id),
@@ -132,7 +128,9 @@ export async function readChecks(
     ofWeek: (held) => {
       const boxes = held.map(boxOf);
       const balance = balanceOfWeek(boxes, settings.balanceScheme);
-      const { week } = checkWeek(boxes, (box) => ({ ...groundOn(box.date), journey: null }));
+      // The lunches speak for themselves elsewhere: only the week as a whole is asked here.
+      const scheme = settings.balanceScheme;
+      const { week } = checkWeek(boxes, () => ({ children: [], rules: [], journey: null, scheme }));
       return {
         notes: week,
         balance: balance && {
@@ -144,6 +142,18 @@ export async function readChecks(
     },
     unset: unsetOf(eaters, inForce.length, settings),
   };
+}
+
+/** What all lunches are checked against: kept as one, since every page with a lunch asks for it. */
+async function readGround(db: Db) {
+  const [children, rules, labels, recalls, foods] = await Promise.all([
+    readChildren(db),
+    readSchoolRules(db),
+    readLabels(db),
+    readRecalls(db),
+    readFoods(db),
+  ]);
+  return { children, rules, labels, recalls, foods };
 }
 
 /** What was typed for the day, else the mean of its month. */

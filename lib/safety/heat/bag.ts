@@ -32,7 +32,7 @@ export type BagAfter = {
 /** Share of the bag's wall that lies against the cold sources (common practice, no source). */
 const ICE_WALL = 0.3;
 /** Longest step, hours, and the largest share of the fastest time constant in one: keeps it stable. */
-const STEP_HOURS = 1 / 120;
+const STEP_HOURS = 1 / 60;
 const STEP_SHARE = 0.1;
 
 /**
