@@ -36,7 +36,7 @@ function told(foodId: string, allergen: Allergen): readonly { level: string; tex
   const product = { name: "plain pack", allergens: [], maybeAllergens: [], traits: [] };
   const findings = checkLunch(lunch(item(foodId, { product })), {
     children: [child({ avoidances: [{ allergen, severity: "allergy" }] })],
-    ...{ rules: [], journey: null },
+    ...{ rules: [], journey: null, scheme: "off" },
   });
   return findings
     .filter(({ kind }) => kind === "allergen")
