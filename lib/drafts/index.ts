@@ -23,3 +23,6 @@ export type { Check, Finding, Fix, GuardGround, OwnSentence, Place } from "./gua
 export { checksOf, openFindings } from "./guards/checks-of.ts";
 export { beatsOf, type Beat } from "./timing/beats.ts";
 export { countWords, runningTime, spokenSeconds } from "./timing/spoken-time.ts";
+export { stalenessOf, type FactChange, type Staleness, type WrittenDraft } from "./revise/stale.ts";
+export { mergeDraft, type Choice, type Conflict } from "./revise/merge.ts";
+export { openerTurn, type Opener } from "./revise/opener-turn.ts";

@@ -16,9 +16,8 @@ export type DraftItem = {
   readonly food: string;
   /** What one of it is called when counted: "pear", "slice"; null when it is not counted. */
   readonly countUnit: string | null;
-  readonly amount: number;
-  readonly unit: string;
-  readonly part: string;
+  /** How many of those one child gets; null when it cannot be counted. */
+  readonly count: number | null;
   readonly fate: "planned" | "packed" | "scrapped" | "stepped-in";
   readonly reason: string;
   readonly insteadOfId: string | null;

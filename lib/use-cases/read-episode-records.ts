@@ -1,4 +1,5 @@
 import { addDays, day, type Day } from "#lib/calendar/index.ts";
+import { gramsOf } from "#lib/catalog/index.ts";
 import {
   readChildren,
   readDraftGround,
@@ -71,8 +72,8 @@ function draftItem(
   const shop = shopId === null ? undefined : ground.shops.get(shopId);
   return {
     ...{ id: item.id, foodId: food.id, food: food.name, countUnit: food.countUnit },
-    ...{ amount: item.amount, unit: item.unit, part: item.part, fate: item.fate },
-    ...{ reason: item.reason, insteadOfId: item.insteadOfId },
+    count: countOf(item),
+    ...{ fate: item.fate, reason: item.reason, insteadOfId: item.insteadOfId },
     tricks: item.tricks.map((trick) => ({ ...trick, kind: kinds.get(trick.id) ?? "garnish" })),
     shop: shop ?? (productId === null ? null : (ground.soldAt.get(productId) ?? null)),
     product: productId === null ? null : (ground.products.get(productId) ?? null),
@@ -80,4 +81,11 @@ function draftItem(
     maybeAllergens: food.maybeAllergens,
     notFor: item.shares.filter(({ amount }) => amount === 0).map(({ childId }) => childId),
   };
+}
+
+/** How many of what a food is counted in one child gets, by weight; null when that cannot be told. */
+function countOf({ food, amount, unit }: ItemRecord): number | null {
+  const each = food.countUnit === null ? undefined : food.unitWeights[food.countUnit];
+  const grams = gramsOf(food, { amount, unit });
+  return each === undefined || !grams.ok ? null : grams.value / each;
 }

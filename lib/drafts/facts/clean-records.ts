@@ -27,7 +27,7 @@ export function cleanRecords(records: EpisodeRecords): EpisodeRecords {
   }));
   return {
     ...records,
-    title: plain(records.title) || "this week",
+    title: plain(records.title).replace(/(?<!\.)\.$/u, "") || "this week",
     seriesName: plain(records.seriesName),
     nextTitle: records.nextTitle === null ? null : plain(records.nextTitle) || null,
     lunches,

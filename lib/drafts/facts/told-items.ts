@@ -22,12 +22,7 @@ export function toldItems(lunch: DraftLunch): DraftItem[] {
 
 /** An item's food as a noun. */
 export function itemNoun(item: DraftItem): Noun {
-  return nounOf({
-    name: item.food,
-    countUnit: item.countUnit,
-    amount: item.amount,
-    unit: item.unit,
-  });
+  return nounOf({ name: item.food, countUnit: item.countUnit, count: item.count });
 }
 
 /** Names that say how the food is cut. */

@@ -1,5 +1,5 @@
 import { PRIVATE_KINDS } from "../template/kinds.ts";
-import { counted } from "../words/index.ts";
+import { capital, counted } from "../words/index.ts";
 import type { Check, Finding, GuardGround, OwnSentence } from "./check.ts";
 
 /**
@@ -31,7 +31,7 @@ export function checkDisclosure(
       owed.length === 0
         ? "Nothing given or paid in what this tells of."
         : isPublic
-          ? `${counted(owed.length, "disclosure", "disclosures")} owed, each said at the start.`
+          ? `${capital(counted(owed.length, "disclosure", "disclosures"))} owed, each said at the start.`
           : "This one is for your eyes: it need not say so.",
   };
 }

@@ -12,9 +12,27 @@ export function privateSpans(text: string, words: readonly string[]): Span[] {
   return words
     .map((word) => folded(word).plain.trim())
     .filter((word) => word !== "")
-    .flatMap((word) => spansOf(plain, wholeWord(word)))
-    .map(([from, to]) => [at[from] ?? 0, at[to] ?? text.length] as const)
+    .flatMap((word) => {
+      const spans = spansOf(plain, wholeWord(word)).map(
+        ([from, to]) => [at[from] ?? 0, at[to] ?? text.length] as const,
+      );
+      return ALSO_WORDS.has(word) ? spans.filter(([from]) => isLarge(text.charAt(from))) : spans;
+    })
     .sort(([left], [right]) => left - right);
+}
+
+/**
+ * Names that are words of a lunch or of a sentence as well: they count only with a large first letter,
+ * so that "we will pack an olive" names nobody.
+ */
+const ALSO_WORDS = new Set(
+  "will mark rose may jack grace art bill rob sue pat drew faith hope joy ivy olive ginger rosemary basil pepper poppy sage violet daisy lily summer april june dawn eve ray guy dean max miles hunter chase skip frank colby brie cherry clementine plum peach apple honey candy heath reed robin jay wren rusty sandy amber ruby pearl star sky berry coco penny nick gene rich dale glen cliff forest".split(
+    " ",
+  ),
+);
+
+function isLarge(letter: string): boolean {
+  return letter !== letter.toLowerCase();
 }
 
 /** Every hit of a pattern (with the flag g), as spans. */

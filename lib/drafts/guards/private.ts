@@ -1,4 +1,4 @@
-import { counted } from "../words/index.ts";
+import { capital, counted } from "../words/index.ts";
 import { findIn, strike, type Check, type GuardGround, type OwnSentence } from "./check.ts";
 import { folded, privateSpans } from "./private-words.ts";
 
@@ -27,7 +27,7 @@ export function checkNames(lines: Lines, { children }: GuardGround): Check {
   return {
     ...{ kind: "names", level: "stop", findings },
     title: "On-screen names only",
-    passed: `${counted(looked, "private name", "private names")} looked for, none found.`,
+    passed: `${capital(counted(looked, "private name", "private names"))} looked for, none found.`,
   };
 }
 
@@ -50,6 +50,6 @@ export function checkPlaces(lines: Lines, { children, privateWords }: GuardGroun
     passed:
       words.length === 0
         ? "No private words are listed in the Series bible yet."
-        : `${counted(words.length, "word", "words")} looked for, none found.`,
+        : `${capital(counted(words.length, "word", "words"))} looked for, none found.`,
   };
 }

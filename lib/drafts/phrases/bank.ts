@@ -8,8 +8,14 @@ export type Bank = {
 };
 
 /** The ways that fit a tone, in a fixed order. */
-function waysOf(bank: Bank, tone: Voice["tone"]): readonly string[] {
-  return tone === "plain" ? bank.plain : [...bank.plain, ...(bank[tone] ?? [])];
+export function waysOf(bank: Bank, tone: Voice["tone"]): readonly string[] {
+  const ways = tone === "plain" ? bank.plain : [...bank.plain, ...(bank[tone] ?? [])];
+  return ways.map(endedOnce);
+}
+
+/** A sentence that ends with a name of its own mark has no second one: "Lids off!", not "Lids off!." */
+function endedOnce(text: string): string {
+  return text.replace(/([!?…][”’\u2069]*)\.$/u, "$1");
 }
 
 /**

@@ -33,7 +33,7 @@ const SHOTS = `{% for day in days %}{{ day.name }}{% if day.angle %}, {{ day.ang
 const TITLES = `{% if told_days.size > 1 %}{{ episode.title }}: {{ told_days.size }} lunches, {{ told_days.first.name }} to {{ told_days.last.name }}
 {% endif %}What we packed for {{ episode.title }}
 {{ episode.title }} in a lunch tin
-{% if week.quote %}{{ week.quote }}
+{% if week.quote_words %}{{ week.quote_words }} {{ episode.title }}
 {% endif %}{{ series.name }}, episode {{ episode.number }}: {{ episode.title }}`;
 
 const DESCRIPTION = `${DISCLOSED}
@@ -71,23 +71,23 @@ const RECAP = `${DISCLOSED}
 {% endfor %}
 {% for line in week.milestones %}{{ line }} {% endfor %}{{ next }} {{ sign_off }}`;
 
-const FOUND = `${DISCLOSED}
+const FOUND = `{% if found.size > 0 %}${DISCLOSED}
 {% for place in found %}{{ place.shop }}: {{ place.food_names | list }}
-{% endfor %}`;
+{% endfor %}{% endif %}`;
 
-const TEASER = `{{ next }} {{ sign_off }}`;
+const TEASER = `{% if next %}{{ next }} {{ sign_off }}{% endif %}`;
 
 const REPLIES = `Which foods were in it?
 {% for day in told_days %}{{ day.name }}: {{ day.foods }}.
 {% endfor %}
 Can my child eat this?
 {{ allergens }} We can only speak for our own tins; your doctor and your school know yours.
-
+{% if found.size > 0 %}
 Where did you get it?
 {% for place in found %}{{ place.shop }}: {{ place.food_names | list }}
-{% endfor %}
+{% endfor %}{% endif %}{% if week.minutes.size > 0 %}
 How long does it take?
-{% for day in told_days %}{{ day.minutes }} {% endfor %}`;
+{% for line in week.minutes %}{{ line }} {% endfor %}{% endif %}`;
 
 /** The templates that hold until the user writes their own: version 0 of each. */
 export const DEFAULT_TEMPLATES: Readonly<Record<DraftKind, string>> = {

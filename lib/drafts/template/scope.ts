@@ -5,7 +5,7 @@ import { bankFor } from "../phrases/phrase.ts";
 import { wayAt } from "../phrases/bank.ts";
 import type { Voice } from "../records.ts";
 import { marked } from "../text/marks.ts";
-import { capital, isolated, listOf, tidy } from "../words/index.ts";
+import { isolated, listOf, quoted, tidy } from "../words/index.ts";
 
 /** What the words of an episode are chosen by, beside its facts. */
 export type Told = {
@@ -20,16 +20,30 @@ export type Told = {
   readonly salt: number;
 };
 
+const scopes = new WeakMap<Told, ReturnType<typeof weekOf>>();
+
 /** What a template can name. Sentences carry the marks of the facts they tell. */
 export function scopeOf(told: Told, lunchId?: string): Record<string, unknown> {
+  const week = scopes.get(told) ?? weekOf(told);
+  scopes.set(told, week);
+  const { say, ...scope } = week;
+  const day =
+    lunchId === undefined
+      ? (scope.days[0] ?? null)
+      : (scope.days.find((one) => one.id === lunchId) ?? null);
+  return { ...scope, day, disclosures: say.all("disclosure", lunchId) };
+}
+
+/** What holds for every piece of an episode. */
+function weekOf(told: Told) {
   const say = teller(told);
   const days = told.days
     .map((day, index) => dayScope(told, say, day, index))
     .filter((day) => day.packed !== null);
   const packed = days.filter((one) => one.is_packed);
-  const day = days.find((one) => one.id === lunchId) ?? days[0] ?? null;
   const { voice } = told;
   return {
+    say,
     series: { name: isolated(told.seriesName) },
     episode: { number: told.number, title: say.part("theme", isolated(tidy(told.title))) },
     sign_on: tidy(voice.signOn) || null,
@@ -37,11 +51,9 @@ export function scopeOf(told: Told, lunchId?: string): Record<string, unknown> {
     house_phrase: turned(voice.housePhrases.map(tidy).filter(Boolean), told.number),
     emoji: voice.emoji,
     opener: say.opener(),
-    disclosures: say.all("disclosure", lunchId),
     days,
     /** What can be told in public: the days that are over, or the plan while none is. */
     told_days: packed.length > 0 ? packed : days,
-    day,
     week: weekScope(say),
     found: foundScope(told, say),
     allergens: say.one("allergens"),
@@ -134,12 +146,23 @@ function weekScope(say: Teller) {
     finished: say.one("finished"),
     untouched: say.one("untouched"),
     swaps: say.all("swap"),
+    minutes: say.all("minutes"),
     firsts: say.where("first", isOver),
     returns: say.where("return", isOver),
     milestones: say.all("milestone"),
     quotes,
-    quote: turned(quotes, say.number),
+    quote: turned(quotes, 0),
+    quote_words: quoteWords(say),
   };
+}
+
+/** A child’s words alone, for a title. */
+function quoteWords(say: Teller): string | null {
+  const quotes = say.facts.filter((fact) => fact.kind === "quote");
+  const fact = quotes[say.number % Math.max(1, quotes.length)];
+  return fact?.detail.kind === "quote"
+    ? say.mark(fact, quoted(fact.detail.words).replace(/”\.$/u, "”"))
+    : null;
 }
 
 /** Of a food that comes or comes back: it has been packed. */
@@ -157,7 +180,6 @@ function foundScope({ facts }: Told, say: Teller) {
   }
   return [...shops].map(([shop, foods]) => ({
     shop: isolated(shop),
-    foods: capital(listOf(foods)),
     food_names: foods,
   }));
 }

@@ -15,24 +15,29 @@ export type Noun = {
 const MASS = new Set(["hummus", "asparagus", "couscous", "molasses", "citrus"]);
 const OWNED = /^(?:the|a|an|our|my|your|his|her|their|some)\s|^\p{Lu}\S*[’']s\s/iu;
 
-/** A food's name as a noun; counted ones take an article or a plural by how many one child gets. */
+/**
+ * A food's name as a noun. Counted ones take an article or a plural by how many one child gets; what
+ * is neither about one nor about half of one goes bare.
+ */
 export function nounOf(food: {
   readonly name: string;
   readonly countUnit?: string | null;
-  readonly amount?: number;
-  readonly unit?: string;
+  readonly count?: number | null;
 }): Noun {
   const bare = tidy(food.name);
   const shown = isolated(bare);
   if (isMany(bare)) return { bare: shown, some: shown, isMany: true };
-  if (!isCounted(bare, food)) return { bare: shown, some: shown, isMany: false };
-  const amount = food.amount ?? 1;
-  if (amount > 1.01) {
+  const { count } = food;
+  if (typeof count !== "number" || !isCounted(bare, food.countUnit)) {
+    return { bare: shown, some: shown, isMany: false };
+  }
+  if (count > 1.25) {
     const many = pluralize(bare);
     return { bare: many, some: many, isMany: true };
   }
   const one = withArticle(bare);
-  return { bare, some: Math.abs(amount - 0.5) < 0.01 ? `half ${one}` : one, isMany: false };
+  const some = count > 0.75 ? one : Math.abs(count - 0.5) < 0.1 ? `half ${one}` : bare;
+  return { bare, some, isMany: false };
 }
 
 /** "the rye bread"; a name that brings its own article or owner keeps it: "Grandma’s soup". */
@@ -57,11 +62,7 @@ function headOf(name: string): string {
   return phrase.trim().split(/[\s-]/u).at(-1) ?? "";
 }
 
-function isCounted(
-  name: string,
-  { countUnit, unit }: { readonly countUnit?: string | null; readonly unit?: string },
-): boolean {
+function isCounted(name: string, countUnit: string | null | undefined): boolean {
   if (!countUnit || / (?:on|of|and|with) /u.test(name)) return false;
-  if (headOf(countUnit) !== headOf(name)) return false;
-  return unit === undefined || unit === countUnit || unit === "each";
+  return headOf(countUnit) === headOf(name);
 }

@@ -4,7 +4,11 @@ const RIGHT_TO_LEFT = /[\u0590-\u08FF\uFB1D-\uFDFF\uFE70-\uFEFC]/u;
 
 /** Text on one line with single spaces and no stray controls, so that no record can break a sentence. */
 export function tidy(text: string): string {
-  return text.replace(KEPT_OUT, " ").replace(/\s+/gu, " ").trim();
+  return text
+    .replace(KEPT_OUT, " ")
+    .replace(/\{[{%]|[%}]\}/gu, (braces) => braces.replace("%", "").slice(0, 1))
+    .replace(/\s+/gu, " ")
+    .trim();
 }
 
 /** A record's own words ready to stand in a line of ours: right-to-left text is isolated (Unicode UAX #9, FSI … PDI). */

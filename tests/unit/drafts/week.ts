@@ -2,9 +2,9 @@ import { day } from "#lib/calendar/index.ts";
 import type { DraftItem, EpisodeRecords } from "#lib/drafts/index.ts";
 
 /** An item with the usual values filled in. */
-function item(change: Partial<DraftItem> & Pick<DraftItem, "id" | "food">): DraftItem {
+export function item(change: Partial<DraftItem> & Pick<DraftItem, "id" | "food">): DraftItem {
   return {
-    ...{ foodId: `food-${change.food}`, countUnit: null, amount: 1, unit: "each", part: "fruit" },
+    ...{ foodId: `food-${change.food}`, countUnit: null, count: null },
     ...{ fate: "packed" as const, reason: "", insteadOfId: null, tricks: [], shop: null },
     ...{ product: null, allergens: [], maybeAllergens: [], notFor: [] },
     ...change,
