@@ -46,6 +46,23 @@ export function CopyButton({
   );
 }
 
+/** Copies a text that no guard stands before. */
+export function CopyPlain({ name, text }: { readonly name: string; readonly text: string }) {
+  const [status, setStatus] = useState("");
+  const copy = async (): Promise<void> => {
+    const isDone = await toClipboard(text);
+    setStatus(isDone ? "Copied." : "The browser did not allow it. Copy it by hand.");
+  };
+  return (
+    <p className="row noprint">
+      <button className="btn slim" type="button" onClick={() => void copy()}>
+        Copy<span className="sr"> {name}</span>
+      </button>
+      <span role="status">{status}</span>
+    </p>
+  );
+}
+
 /** The clipboard where the page may use it; else the old way, which works without a secure address. */
 async function toClipboard(text: string): Promise<boolean> {
   try {

@@ -9,7 +9,9 @@ import styles from "./copydesk.module.css";
 import { EditForm } from "./edit-form.client.tsx";
 import { OutlineTable } from "./outline-table.tsx";
 import type { PieceKey } from "./piece-key.ts";
+import { NewerTemplate } from "./newer-template.client.tsx";
 import { paragraphsOf, ShownSentence, type Shown } from "./prose.tsx";
+import { StalePanel } from "./stale-panel.client.tsx";
 
 const LEGEND = [
   ["packed", "what was packed"],
@@ -58,6 +60,8 @@ export function DraftSheet({
             {count(piece.records.length, "record")}
           </span>
         </div>
+        {piece.stale && <StalePanel piece={pieceKey} stale={piece.stale} />}
+        {piece.newerTemplate && <NewerTemplate piece={pieceKey} />}
         {isEditing ? (
           <EditForm
             piece={pieceKey}
@@ -103,6 +107,9 @@ export function DraftSheet({
                 </span>
               ))}
               <span className="quiet">no line: opinion or house phrase</span>
+              {piece.lines.flat().some(({ isOwn }) => isOwn) && (
+                <span className={styles.own}>slanted: your own words</span>
+              )}
             </div>
             <p className="noprint">
               <button

@@ -12,10 +12,13 @@ export function Guards({
   piece,
   checks,
   kept,
+  staleCount,
 }: {
   readonly piece: PieceKey;
   readonly checks: readonly Check[];
   readonly kept: readonly string[];
+  /** Sentences that the records no longer hold. */
+  readonly staleCount: number;
 }) {
   const [problem, setProblem] = useState<string>();
   const settle = async (key: string, fix: number | null): Promise<void> => {
@@ -74,6 +77,19 @@ export function Guards({
               </div>
             </li>
           ))}
+        {staleCount > 0 && (
+          <li className={styles.look}>
+            <Icon name="pencil" />
+            <div>
+              <b>
+                Stale: {staleCount} {staleCount === 1 ? "sentence" : "sentences"}
+              </b>
+              <p>
+                Records changed after the draft was written. <a href="#stale">See what changed</a>
+              </p>
+            </div>
+          </li>
+        )}
         {rows
           .filter(({ open }) => open.length === 0)
           .map(({ check }) => (

@@ -11,7 +11,7 @@ export function PieceNav({
   lunchId,
 }: {
   readonly view: CopyDeskView;
-  readonly here: DraftKind | "pack";
+  readonly here: DraftKind | "pack" | "files";
   readonly lunchId?: string | null;
 }) {
   const base = `/copydesk/${view.monday}`;
@@ -34,6 +34,15 @@ export function PieceNav({
             </Link>
           </li>
         ))}
+        <li>
+          <Link
+            href={`${base}/files`}
+            aria-current={here === "files" ? "page" : undefined}
+            prefetch={false}
+          >
+            Chapters and files
+          </Link>
+        </li>
       </ul>
       {here === "lunch-post" && view.days.length > 1 && (
         <ul>

@@ -2,8 +2,8 @@ import { z } from "zod";
 import { day, type Day } from "#lib/calendar/index.ts";
 import type { Db } from "./client.ts";
 
-/** What an episode's drafts rest on beside its lunches. */
-export type DraftGround = {
+/** The goods in some lunches, and what the children made of them. */
+export type DraftGoods = {
   readonly products: ReadonlyMap<
     string,
     {
@@ -23,6 +23,10 @@ export type DraftGround = {
     readonly face: number | null;
     readonly quote: string;
   }[];
+};
+
+/** What an episode's drafts rest on beside its lunches. */
+export type DraftGround = DraftGoods & {
   readonly promises: readonly {
     readonly id: string;
     readonly what: string;
@@ -41,6 +45,7 @@ type Asked = {
   readonly episodeId: string;
   readonly monday: Day;
   readonly sunday: Day;
+  readonly lunchIds: readonly string[];
   readonly foodIds: readonly string[];
   readonly productIds: readonly string[];
 };
@@ -48,19 +53,8 @@ type Asked = {
 /** Reads it in a handful of statements, however long the series is. */
 export async function readDraftGround(db: Db, asked: Asked): Promise<DraftGround> {
   const { episodeId, monday, sunday } = asked;
-  const [products, shops, reactions, promises, last, lunchesBefore, next] = await Promise.all([
-    db.product.findMany({
-      where: { id: { in: [...asked.productIds] } },
-      select: {
-        ...{ id: true, name: true, provenance: true, disclosure: true },
-        shops: { select: { shop: { select: { name: true, distanceOrder: true } } } },
-      },
-    }),
-    db.shop.findMany({ select: { id: true, name: true } }),
-    db.reaction.findMany({
-      where: { item: { lunch: { episodeId } } },
-      select: { itemId: true, childId: true, eaten: true, face: true, quote: true },
-    }),
+  const [goods, promises, last, lunchesBefore, next] = await Promise.all([
+    readGoods(db, asked.lunchIds, asked.productIds),
     db.viewerPromise.findMany({
       where: { OR: [{ episodeId }, { keptOn: null }, { keptOn: { gte: monday, lte: sunday } }] },
       orderBy: [{ dueOn: "asc" }, { id: "asc" }],
@@ -75,6 +69,38 @@ export async function readDraftGround(db: Db, asked: Asked): Promise<DraftGround
     }),
   ]);
   return {
+    ...goods,
+    promises: promises.map((one) => ({
+      ...one,
+      dueOn: one.dueOn === null ? null : day(one.dueOn),
+      keptOn: one.keptOn === null ? null : day(one.keptOn),
+    })),
+    ...{ lastPacked: last, lunchesBefore },
+    nextTitle: next ? (next.theme?.name ?? (next.workingTitle || null)) : null,
+  };
+}
+
+/** The goods in some lunches and their verdicts. */
+export async function readGoods(
+  db: Db,
+  lunchIds: readonly string[],
+  productIds: readonly string[],
+): Promise<DraftGoods> {
+  const [products, shops, reactions] = await Promise.all([
+    db.product.findMany({
+      where: { id: { in: [...productIds] } },
+      select: {
+        ...{ id: true, name: true, provenance: true, disclosure: true },
+        shops: { select: { shop: { select: { name: true, distanceOrder: true } } } },
+      },
+    }),
+    db.shop.findMany({ select: { id: true, name: true } }),
+    db.reaction.findMany({
+      where: { item: { lunchId: { in: [...lunchIds] } } },
+      select: { itemId: true, childId: true, eaten: true, face: true, quote: true },
+    }),
+  ]);
+  return {
     products: new Map(
       products.map(({ id, name, provenance, disclosure }) => [
         id,
@@ -84,13 +110,6 @@ export async function readDraftGround(db: Db, asked: Asked): Promise<DraftGround
     soldAt: new Map(products.flatMap(({ id, shops: sold }) => nearest(id, sold))),
     shops: new Map(shops.map(({ id, name }) => [id, name])),
     reactions,
-    promises: promises.map((one) => ({
-      ...one,
-      dueOn: one.dueOn === null ? null : day(one.dueOn),
-      keptOn: one.keptOn === null ? null : day(one.keptOn),
-    })),
-    ...{ lastPacked: last, lunchesBefore },
-    nextTitle: next ? (next.theme?.name ?? (next.workingTitle || null)) : null,
   };
 }
 

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Day } from "#lib/calendar/index.ts";
 import type { Db } from "./client.ts";
 import { parseColumn } from "./json.ts";
 
@@ -77,12 +78,44 @@ export type TemplateRecord = {
   readonly kind: string;
   readonly version: number;
   readonly body: string;
+  readonly createdAt: Date;
 };
 
 /** Every version of every template, oldest first. */
 export async function readTemplates(db: Db): Promise<TemplateRecord[]> {
   return db.template.findMany({
     orderBy: [{ kind: "asc" }, { version: "asc" }],
-    select: { kind: true, version: true, body: true },
+    select: { kind: true, version: true, body: true, createdAt: true },
   });
+}
+
+/** First sentences on the theme, with their themes, of what was kept for the weeks between two Mondays. */
+export async function readOpeners(
+  db: Db,
+  from: Day,
+  before: Day,
+): Promise<{ readonly text: string; readonly title: string }[]> {
+  const rows = await db.draft.findMany({
+    where: { episode: { weekOf: { gte: from, lt: before } } },
+    select: { generatedJson: true },
+  });
+  return rows.flatMap(({ generatedJson }) => {
+    const { lines, facts } = parseColumn(Written, generatedJson, "Draft.generated");
+    const opener = lines.flat().find((sentence) => sentence.facts.includes("theme"));
+    const theme = facts.find(({ id }) => id === "theme");
+    const title = theme?.rows.find(([name]) => name === "Title")?.[1] ?? "";
+    return opener ? [{ text: opener.text, title }] : [];
+  });
+}
+
+/** Keeps a template's next version and says its number. */
+export async function writeTemplate(db: Db, kind: string, body: string): Promise<number> {
+  const last = await db.template.findFirst({
+    where: { kind },
+    orderBy: { version: "desc" },
+    select: { version: true },
+  });
+  const version = (last?.version ?? 0) + 1;
+  await db.template.create({ data: { kind, version, body } });
+  return version;
 }

@@ -5,12 +5,16 @@ export { readLabels, readRecalls, readWaivers } from "./checks.ts";
 export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
 export {
   readDrafts,
+  readOpeners,
   readTemplates,
   writeDraft,
+  writeTemplate,
   type DraftRecord,
   type TemplateRecord,
 } from "./drafts.ts";
-export { readDraftGround, type DraftGround } from "./draft-records.ts";
+export { readBoardLunches } from "./board-lunches.ts";
+export { readHouseRecipes } from "./house-recipes.ts";
+export { readDraftGround, readGoods, type DraftGoods, type DraftGround } from "./draft-records.ts";
 export { FoodFollowers, handBackFood, handOverFood } from "./food-merge.ts";
 export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./foods.ts";
 export {
@@ -63,6 +67,7 @@ export {
   Fate,
   readEpisode,
   readEpisodes,
+  readEpisodesOfLunches,
   readShown,
   type EpisodeRecord,
   type ItemRecord,

@@ -53,6 +53,8 @@ export type EpisodeRecord = {
   readonly workingTitle: string;
   readonly lockedAt: Date | null;
   readonly publishedAt: Date | null;
+  readonly publishedOn: Day | null;
+  readonly url: string;
   readonly notes: string;
   readonly surprise: string;
   readonly surpriseRevealOn: string | null;
@@ -79,9 +81,24 @@ const include = {
 type EpisodeRow = Prisma.EpisodeGetPayload<{ include: typeof include }>;
 
 /** The episodes whose Monday lies from `from` to `to`, oldest first, with all their lunches. */
-export async function readEpisodes(db: Db, from: Day, to: Day): Promise<EpisodeRecord[]> {
+export function readEpisodes(db: Db, from: Day, to: Day): Promise<EpisodeRecord[]> {
+  return readEpisodesWhere(db, { weekOf: { gte: from, lte: to } });
+}
+
+/** The episodes of these lunches, oldest first, with all their lunches. */
+export function readEpisodesOfLunches(
+  db: Db,
+  lunchIds: readonly string[],
+): Promise<EpisodeRecord[]> {
+  return readEpisodesWhere(db, { lunches: { some: { id: { in: [...lunchIds] } } } });
+}
+
+async function readEpisodesWhere(
+  db: Db,
+  where: Prisma.EpisodeWhereInput,
+): Promise<EpisodeRecord[]> {
   const rows = await db.episode.findMany({
-    where: { weekOf: { gte: from, lte: to } },
+    where,
     orderBy: { weekOf: "asc" },
     include,
   });
@@ -113,6 +130,8 @@ function episodeOfRow(row: EpisodeRow, foods: ReadonlyMap<string, Food>): Episod
     workingTitle: row.workingTitle,
     lockedAt: row.lockedAt,
     publishedAt: row.publishedAt,
+    publishedOn: row.publishedOn === null ? null : day(row.publishedOn),
+    url: row.url,
     notes: row.notes,
     surprise: row.surprise,
     surpriseRevealOn: row.surpriseRevealOn,

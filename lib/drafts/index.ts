@@ -23,6 +23,33 @@ export type { Check, Finding, Fix, GuardGround, OwnSentence, Place } from "./gua
 export { checksOf, openFindings } from "./guards/checks-of.ts";
 export { beatsOf, type Beat } from "./timing/beats.ts";
 export { countWords, runningTime, spokenSeconds } from "./timing/spoken-time.ts";
-export { stalenessOf, type FactChange, type Staleness, type WrittenDraft } from "./revise/stale.ts";
+export {
+  stalenessOf,
+  type FactChange,
+  type FactThen,
+  type Staleness,
+  type WrittenDraft,
+} from "./revise/stale.ts";
+export { correctionNote } from "./revise/correction.ts";
 export { mergeDraft, type Choice, type Conflict } from "./revise/merge.ts";
 export { openerTurn, type Opener } from "./revise/opener-turn.ts";
+export {
+  chapterLines,
+  chapterProblems,
+  chaptersOf,
+  describeChapterProblem,
+  readRunningTime,
+  type Chapter,
+} from "./timing/chapters.ts";
+export { chaptersVtt } from "./outputs/webvtt.ts";
+export {
+  isoDuration,
+  recipe,
+  videoObject,
+  weekList,
+  type HouseRecipe,
+} from "./outputs/structured.ts";
+export { toHtml, toMarkdown } from "./outputs/markup.ts";
+export { countText, readingEase, readingGrade } from "./outputs/readability.ts";
+export { boardPost, type BoardPost, type BoardSubject } from "./board/board-post.ts";
+export { screenShares, type ScreenShare } from "./timing/screen-share.ts";

@@ -1,6 +1,7 @@
-import { addDays, type Day } from "#lib/calendar/index.ts";
+import { addDays, weeksLater, type Day } from "#lib/calendar/index.ts";
 import {
   readDrafts,
+  readOpeners,
   readSettings,
   readTemplates,
   type Db,
@@ -9,8 +10,11 @@ import {
   type Settings,
   type TemplateRecord,
 } from "#lib/db/index.ts";
-import { tellingOf, type EpisodeRecords, type Told } from "#lib/drafts/index.ts";
+import { openerTurn, tellingOf, type EpisodeRecords, type Told } from "#lib/drafts/index.ts";
 import { readEpisodeRecords } from "./read-episode-records.ts";
+
+/** How far back an opener is compared with the earlier ones. */
+const ECHO_WEEKS = 5;
 
 /** Everything the pieces of one episode are made from and checked against. */
 export type CopyDeskGround = {
@@ -21,6 +25,8 @@ export type CopyDeskGround = {
   readonly settings: Settings;
   /** The same records told with an opener of one's choice. */
   readonly told: (salt: number) => Told;
+  /** The opener that echoes none of last month’s. */
+  readonly salt: number;
 };
 
 /** Reads it for the week of a Monday, or undefined when that week has no episode. */
@@ -31,10 +37,11 @@ export async function readCopyDeskGround(
 ): Promise<CopyDeskGround | undefined> {
   const found = await readEpisodeRecords(db, monday, today);
   if (!found) return undefined;
-  const [drafts, templates, settings] = await Promise.all([
+  const [drafts, templates, settings, openers] = await Promise.all([
     readDrafts(db, found.episode.id),
     readTemplates(db),
     readSettings(db),
+    readOpeners(db, weeksLater(monday, -ECHO_WEEKS), monday),
   ]);
   const tellings = new Map<number, Told>();
   const told = (salt: number): Told => {
@@ -42,7 +49,8 @@ export async function readCopyDeskGround(
     tellings.set(salt, made);
     return made;
   };
-  return { ...found, drafts, templates, settings, told };
+  const salt = openers.length === 0 ? 0 : openerTurn(told(0), openers);
+  return { ...found, drafts, templates, settings, told, salt };
 }
 
 /** The Mondays of the episodes before and after one, where there are any. */

@@ -1,5 +1,10 @@
 import type { Day } from "#lib/calendar/index.ts";
-import { DRAFT_KINDS, type DraftKind } from "#lib/drafts/index.ts";
+import {
+  correctionNote,
+  DRAFT_KINDS,
+  type DraftKind,
+  type EpisodeRecords,
+} from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
 import { neighboursOf, readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
@@ -18,7 +23,15 @@ export type CopyDeskView = {
   readonly untold: readonly Day[];
 };
 
-export type CopyDeskPack = CopyDeskView & { readonly pieces: readonly PieceView[] };
+export type CopyDeskPack = CopyDeskView & {
+  readonly pieces: readonly PieceView[];
+  readonly revision: number;
+  readonly publishedOn: Day | null;
+  readonly url: string;
+  /** What the records say otherwise since the episode was published; empty: nothing. */
+  readonly correction: string;
+  readonly promises: EpisodeRecords["promises"];
+};
 
 /** Every piece of an episode, or undefined when the week has none. */
 export async function loadPack(
@@ -36,7 +49,16 @@ export async function loadPack(
       ? view.days.map(({ lunchId }) => pieceView(ground, kind, lunchId))
       : [pieceView(ground, kind, null)],
   );
-  return { ...view, pieces };
+  const late = pieces.flatMap((piece) =>
+    piece.stale ? [{ name: piece.name, ...piece.stale }] : [],
+  );
+  const { episode, records } = ground;
+  return {
+    ...{ ...view, pieces, revision: episode.revision, promises: records.promises },
+    publishedOn: episode.publishedOn,
+    url: episode.url,
+    correction: episode.publishedOn === null ? "" : correctionNote(late),
+  };
 }
 
 /** One piece of an episode; a lunch post without a day is that of the first. */
@@ -69,7 +91,8 @@ export async function currentEpisode({ db, today }: Context): Promise<Day | unde
   return next ? (next.weekOf as Day) : undefined;
 }
 
-function deskView({ episode, records, told }: CopyDeskGround) {
+/** What the head of every copy-desk page shows. */
+export function deskView({ episode, records, told }: CopyDeskGround) {
   const packed = told(0).facts.filter((fact) => fact.kind === "packed");
   const isTold = (lunchId: string): boolean =>
     packed.some((fact) => fact.id === `packed:${lunchId}`);

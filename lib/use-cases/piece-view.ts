@@ -7,17 +7,22 @@ import {
   countWords,
   DEFAULT_TEMPLATES,
   DRAFT_NAMES,
+  mergeDraft,
   openFindings,
   ownLines,
   RESTS_ON,
   runningTime,
+  stalenessOf,
   type Beat,
   type Check,
   type Composed,
+  type Conflict,
   type DraftKind,
   type Fact,
+  type FactThen,
   type GuardGround,
   type OwnSentence,
+  type Staleness,
   type TemplateProblem,
 } from "#lib/drafts/index.ts";
 import type { CopyDeskGround } from "./copy-desk-ground.ts";
@@ -37,6 +42,11 @@ export type RecordView = {
 export type BeatView = Pick<Beat, "title" | "picture" | "sound" | "holdSeconds"> & {
   readonly from: string;
   readonly left: string;
+};
+
+/** What a stale draft is to be brought up to date with. */
+export type StaleView = Pick<Staleness, "outdated" | "fresh" | "changes"> & {
+  readonly conflicts: readonly Conflict[];
 };
 
 /** One piece to publish, as it stands. */
@@ -60,6 +70,10 @@ export type PieceView = {
   /** The estimated running time of an outline: "6:40". */
   readonly running: string;
   readonly revision: number;
+  /** What changed in the records since it was written; null while nothing did. */
+  readonly stale: StaleView | null;
+  /** The template has a later version than the one it was written with. */
+  readonly newerTemplate: boolean;
   /** Why the template could not be filled in, when it could not. */
   readonly templateProblem: TemplateProblem | null;
 };
@@ -77,12 +91,15 @@ export function pieceView(
   const lines = ownLines(body, [...(stored?.written.lines ?? []), ...(fresh?.lines ?? [])]);
   const checks = checksOf(lines, guardGround(ground, kind, lunchId));
   const kept = stored?.written.kept ?? [];
+  const stale = stored && fresh ? staleView(stored, fresh) : null;
   const beats = kind === "outline" ? beatsOf(lines, ground.settings.wordsPerMinute) : [];
   return {
     ...{ kind, name: DRAFT_NAMES[kind], lunchId, body, lines, checks, kept },
     date: ground.records.lunches.find(({ id }) => id === lunchId)?.date ?? null,
-    records: recordsOf(lines, ground),
-    open: openFindings(checks, new Set(kept)),
+    records: recordsOf(lines, ground, stored),
+    stale,
+    newerTemplate: stored !== undefined && templateVersion(ground, kind) > stored.templateVersion,
+    open: openFindings(checks, new Set(kept)) + (stale ? 1 : 0),
     isEdited: stored?.edited ?? false,
     words: countWords(body),
     sentences: lines.flat().length,
@@ -107,17 +124,17 @@ export function storedPiece(
 
 /** A piece written anew from the records as they stand, with the template and opener it was kept with. */
 export function composePiece(
-  { told, templates }: CopyDeskGround,
+  { told, templates, salt }: CopyDeskGround,
   kind: DraftKind,
   lunchId: string | null,
-  stored?: DraftRecord,
+  stored?: Pick<DraftRecord, "templateVersion" | "written">,
 ): ReturnType<typeof compose> {
   const versions = templates.filter((template) => template.kind === kind);
   const template = stored
     ? versions.find(({ version }) => version === stored.templateVersion)
     : versions.at(-1);
   const body = template?.body ?? DEFAULT_TEMPLATES[kind];
-  return compose(told(stored?.written.salt ?? 0), kind, body, lunchId);
+  return compose(told(stored?.written.salt ?? salt), kind, body, lunchId);
 }
 
 /** The version of the template that a piece is written with now; 0 is ours. */
@@ -161,16 +178,38 @@ function guardGround(
 function recordsOf(
   lines: readonly (readonly OwnSentence[])[],
   { told, episode }: CopyDeskGround,
+  stored: DraftRecord | undefined,
 ): RecordView[] {
   const used = [...new Set(lines.flat().flatMap((sentence) => sentence.facts))];
   const { facts } = told(0);
   return used.flatMap((id) => {
     const fact = facts.find((one) => one.id === id);
-    if (!fact) return [];
+    const then = stored?.written.facts.find((one) => one.id === id);
+    if (!fact) return then ? [goneRecord(then, episode.weekOf)] : [];
     const rests = RESTS_ON[fact.kind];
     const { label, rows, on } = fact;
     return [{ id, label, rests, rows, on, href: hrefOf(fact, episode.weekOf) }];
   });
+}
+
+/** A record that is no longer there, as it was when the draft was written. */
+function goneRecord(then: FactThen, monday: Day): RecordView {
+  const { id, label, rows } = then;
+  return {
+    id,
+    label: `${label} (gone since)`,
+    rests: "packed",
+    rows,
+    on: null,
+    href: `/slate/week/${monday}`,
+  };
+}
+
+function staleView(stored: DraftRecord, fresh: Composed): StaleView | null {
+  const { isStale, outdated, fresh: now, changes } = stalenessOf(stored.written, fresh);
+  if (!isStale) return null;
+  const { conflicts } = mergeDraft(stored.body, stored.written.lines, fresh.lines);
+  return { outdated, fresh: now, changes, conflicts };
 }
 
 function hrefOf({ kind, on }: Fact, monday: Day): string {

@@ -1,16 +1,18 @@
 import { addDays, day, type Day } from "#lib/calendar/index.ts";
-import { gramsOf } from "#lib/catalog/index.ts";
+import { gramsOf, type Trick } from "#lib/catalog/index.ts";
 import {
   readChildren,
   readDraftGround,
   readEpisode,
   readSettings,
   readTricks,
-  type DraftGround,
+  type DraftGoods,
   type EpisodeRecord,
   type ItemRecord,
+  type LunchRecord,
+  type Settings,
 } from "#lib/db/index.ts";
-import type { DraftItem, EpisodeRecords } from "#lib/drafts/index.ts";
+import type { DraftItem, DraftLunch, EpisodeRecords, Voice } from "#lib/drafts/index.ts";
 import type { Db } from "#lib/db/index.ts";
 
 /** An episode with everything its drafts may rest on, or undefined when the week has none. */
@@ -30,10 +32,10 @@ export async function readEpisodeRecords(
   const items = episode.lunches.flatMap((lunch) => lunch.items);
   const ground = await readDraftGround(db, {
     ...{ episodeId: episode.id, monday, sunday: addDays(monday, 6) },
+    lunchIds: episode.lunches.map(({ id }) => id),
     foodIds: [...new Set(items.map((item) => item.food.id))],
     productIds: [...new Set(items.flatMap((item) => item.productId ?? []))],
   });
-  const kinds = new Map<string, string>(tricks.map(({ id, kind }) => [id, kind]));
   const judged = new Set(ground.reactions.map(({ childId }) => childId));
   const records: EpisodeRecords = {
     ...{ id: episode.id, number: episode.number, weekOf: episode.weekOf, today },
@@ -42,11 +44,7 @@ export async function readEpisodeRecords(
     revealOn: episode.surpriseRevealOn === null ? null : day(episode.surpriseRevealOn),
     seriesName: series?.name ?? "",
     seriesStartedOn: series?.startedOn ? day(series.startedOn) : null,
-    lunches: episode.lunches.map((lunch) => ({
-      ...{ id: lunch.id, date: lunch.date, angle: lunch.angle, isPacked: lunch.isPacked },
-      minutesUsed: lunch.minutesUsed,
-      items: lunch.items.map((item) => draftItem(item, ground, kinds)),
-    })),
+    lunches: episode.lunches.map((lunch) => draftLunch(lunch, ground, tricks)),
     // A child that left the series still has its verdicts in the weeks it was part of.
     children: children.filter((child) => !child.isRetired || judged.has(child.id)),
     reactions: ground.reactions,
@@ -54,18 +52,37 @@ export async function readEpisodeRecords(
     lastPacked: ground.lastPacked,
     lunchesBefore: ground.lunchesBefore,
     nextTitle: ground.nextTitle,
-    voice: {
-      ...{ signOn: settings.signOn, signOff: settings.signOff, tone: settings.tone },
-      ...{ emoji: settings.emoji, housePhrases: settings.housePhrases },
-      ...{ wordsPerMinute: settings.wordsPerMinute, privateWords: settings.privateWords },
-    },
+    voice: voiceOf(settings),
   };
   return { episode, records };
 }
 
+/** How the series speaks, from its settings. */
+export function voiceOf(settings: Settings): Voice {
+  return {
+    ...{ signOn: settings.signOn, signOff: settings.signOff, tone: settings.tone },
+    ...{ emoji: settings.emoji, housePhrases: settings.housePhrases },
+    ...{ wordsPerMinute: settings.wordsPerMinute, privateWords: settings.privateWords },
+  };
+}
+
+/** A lunch as drafts know it. */
+export function draftLunch(
+  lunch: LunchRecord,
+  goods: DraftGoods,
+  tricks: readonly Trick[],
+): DraftLunch {
+  const kinds = new Map<string, string>(tricks.map(({ id, kind }) => [id, kind]));
+  return {
+    ...{ id: lunch.id, date: lunch.date, angle: lunch.angle, isPacked: lunch.isPacked },
+    minutesUsed: lunch.minutesUsed,
+    items: lunch.items.map((item) => draftItem(item, goods, kinds)),
+  };
+}
+
 function draftItem(
   item: ItemRecord,
-  ground: DraftGround,
+  ground: DraftGoods,
   kinds: ReadonlyMap<string, string>,
 ): DraftItem {
   const { food, productId, shopId } = item;

@@ -27,3 +27,11 @@ export const SettleFindingInput = PieceInput.extend({
   fix: z.number().int().min(0).max(9).nullable(),
 });
 export type SettleFindingInput = z.infer<typeof SettleFindingInput>;
+
+/** A stale piece brought up to date; one choice for each passage that both sides changed. */
+export const UpdateDraftInput = PieceInput.extend({
+  /** With the latest version of the template. */
+  anew: z.boolean().default(false),
+  choices: z.array(z.enum(["mine", "theirs", "both"])).max(200),
+});
+export type UpdateDraftInput = z.infer<typeof UpdateDraftInput>;

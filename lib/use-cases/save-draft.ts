@@ -1,12 +1,19 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
 import { inTransaction, writeDraft, type Db } from "#lib/db/index.ts";
-import { applyFix } from "#lib/drafts/index.ts";
+import { applyFix, mergeDraft } from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
 import { readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { composePiece, pieceView, storedPiece, templateVersion, writtenOf } from "./piece-view.ts";
-import type { PieceInput, SaveDraftInput, SettleFindingInput } from "./save-draft.input.ts";
+import type {
+  PieceInput,
+  SaveDraftInput,
+  SettleFindingInput,
+  UpdateDraftInput,
+} from "./save-draft.input.ts";
 
-export type DraftProblem = { readonly kind: "gone" | "changed-meanwhile" | "mended" | "template" };
+export type DraftProblem = {
+  readonly kind: "gone" | "changed-meanwhile" | "mended" | "template" | "undecided";
+};
 
 type Saved = Promise<Result<undefined, DraftProblem>>;
 
@@ -60,6 +67,35 @@ export function settleFinding({ db, today }: Context, input: SettleFindingInput)
   });
 }
 
+/**
+ * Brings a stale draft up to date, or writes it anew with the latest template: the user's own changes
+ * stay, and where both changed a passage the choices say which goes. Refuses when not every such
+ * passage has a choice.
+ */
+export function updateDraft({ db, today }: Context, input: UpdateDraftInput): Saved {
+  return inTransaction(db, async (tx) => {
+    const ground = await readCopyDeskGround(tx, input.monday, today);
+    const stored = ground && storedPiece(ground, input.kind, input.lunchId);
+    if (!stored) return refuse({ kind: "gone" });
+    if (stored.revision !== input.revision) return refuse({ kind: "changed-meanwhile" });
+    const version = input.anew ? templateVersion(ground, input.kind) : stored.templateVersion;
+    const composed = composePiece(ground, input.kind, input.lunchId, {
+      ...{ templateVersion: version, written: stored.written },
+    });
+    if (!composed.ok) return refuse({ kind: "template" });
+    const { lines, text } = composed.value;
+    const merge = mergeDraft(stored.body, stored.written.lines, lines);
+    if (merge.conflicts.length !== input.choices.length) return refuse({ kind: "undecided" });
+    const body = merge.text(input.choices);
+    await writeDraft(tx, stored.id, {
+      ...{ episodeId: ground.episode.id, kind: input.kind, lunchId: input.lunchId, body },
+      ...{ templateVersion: version, edited: body !== text },
+      written: writtenOf(composed.value, stored.written.salt, stored.written.kept),
+    });
+    return ok(undefined);
+  });
+}
+
 async function keep(
   tx: Db,
   ground: CopyDeskGround,
@@ -70,7 +106,7 @@ async function keep(
   if ((stored?.revision ?? 0) !== input.revision) return refuse({ kind: "changed-meanwhile" });
   const composed = composePiece(ground, input.kind, input.lunchId, stored);
   if (!composed.ok && !stored) return refuse({ kind: "template" });
-  const fresh = composed.ok ? writtenOf(composed.value, 0, []) : undefined;
+  const fresh = composed.ok ? writtenOf(composed.value, ground.salt, []) : undefined;
   const written = stored?.written ?? fresh;
   if (!written) return refuse({ kind: "template" });
   const text = composed.ok ? composed.value.text : "";
@@ -91,6 +127,8 @@ export function describeDraftProblem({ kind }: DraftProblem): string {
       return "This episode or draft was removed meanwhile.";
     case "changed-meanwhile":
       return "This piece was changed in another tab meanwhile. What you typed is still here: open the page anew to compare.";
+    case "undecided":
+      return "Both you and the records changed a passage. Say for each which way it goes.";
     case "mended":
       return "Those words are no longer in the text.";
     case "template":

@@ -97,7 +97,15 @@ export function falseVerdicts(text: string, lunchId: string, records: EpisodeRec
     }
     if (/everything but|ate it all, except|finished the rest|^Only /u.test(sentence)) {
       const rest = own.filter((item) => eaten(item) !== 4);
-      if (rest.length !== 1 || !rest.every((item) => named(sentence, item))) wrong.push(sentence);
+      const left = /a little of/u.test(sentence)
+        ? 3
+        : /half of/u.test(sentence)
+          ? 2
+          : /most of/u.test(sentence)
+            ? 1
+            : 0;
+      if (rest.length !== 1 || !rest.every((item) => named(sentence, item) && eaten(item) === left))
+        wrong.push(sentence);
       continue;
     }
     if (/left all of it|came home full/u.test(sentence)) {
@@ -107,10 +115,7 @@ export function falseVerdicts(text: string, lunchId: string, records: EpisodeRec
     for (const [pattern, quarters] of VERBS) {
       for (const [, foods = ""] of sentence.matchAll(pattern)) {
         const told = own.filter((item) => named(foods, item));
-        if (
-          told.length === 0 ||
-          told.some((item) => !own.some((one) => named(foods, one) && eaten(one) === quarters))
-        )
+        if (told.length === 0 || told.some((item) => eaten(item) !== quarters))
           wrong.push(`${sentence} (${quarters})`);
       }
     }

@@ -7,11 +7,13 @@ import { requestContext } from "#app/_server/context.ts";
 import { Icon } from "#app/_ui/icon.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
-import { CopyButton } from "../copy-button.client.tsx";
+import { CopyButton, CopyPlain } from "../copy-button.client.tsx";
 import styles from "../copydesk.module.css";
 import { DeskHead } from "../desk-head.tsx";
 import { pieceHref, pieceKey } from "../piece-key.ts";
 import { PieceNav } from "../piece-nav.tsx";
+import { Promises } from "../promises.client.tsx";
+import { PublishForm } from "../publish-form.client.tsx";
 
 export const metadata = { title: "Copy desk" };
 
@@ -19,18 +21,46 @@ export const metadata = { title: "Copy desk" };
 export default async function Pack({ params }: PageProps<"/copydesk/[episode]">) {
   const monday = Day.safeParse((await params).episode);
   if (!monday.success) notFound();
-  const view = await loadPack(await requestContext(), monday.data);
+  const context = await requestContext();
+  const view = await loadPack(context, monday.data);
   if (!view) notFound();
   return (
     <>
       <DeskHead view={view} title="Publishing pack">
+        <Link className="btn plain" href="/copydesk/board" prefetch={false}>
+          Board posts
+        </Link>
+        <Link className="btn plain" href="/copydesk/templates" prefetch={false}>
+          Templates
+        </Link>
         <StageTag stage={view.stage} />
       </DeskHead>
       <PieceNav view={view} here="pack" />
       <div className={styles.theme}>
         <ThemeTitle name={view.title} as="p" />
       </div>
+      {view.correction !== "" && (
+        <section className={`sheet ${styles.correction}`} aria-label="Correction note">
+          <h2>Changed after it was published</h2>
+          <p className={styles.preview}>{view.correction}</p>
+          <CopyPlain name="the correction" text={view.correction} />
+        </section>
+      )}
       <div className={styles.pack}>
+        <section className="sheet" aria-label="Publishing">
+          <h2>Publishing</h2>
+          <PublishForm
+            monday={monday.data}
+            revision={view.revision}
+            today={context.today}
+            publishedOn={view.publishedOn}
+            url={view.url}
+          />
+        </section>
+        <section className="sheet" aria-label="Owed to viewers">
+          <h2>Owed to viewers</h2>
+          <Promises promises={view.promises} today={context.today} />
+        </section>
         {view.pieces.map((piece) => (
           <Piece key={`${piece.kind} ${piece.lunchId ?? ""}`} monday={monday.data} piece={piece} />
         ))}

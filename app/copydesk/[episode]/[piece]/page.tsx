@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Day, mediumDay } from "#lib/calendar/index.ts";
 import { DRAFT_KINDS } from "#lib/drafts/index.ts";
@@ -42,7 +43,8 @@ export default async function PiecePage({
       {piece.templateProblem && (
         <p className={styles.note}>
           The template has an error in line {piece.templateProblem.line}:{" "}
-          {piece.templateProblem.message}
+          {piece.templateProblem.message}{" "}
+          <Link href={`/copydesk/templates/${kind}`}>Open the template</Link>
         </p>
       )}
       <div className={styles.grid}>
@@ -53,7 +55,17 @@ export default async function PiecePage({
           pieceKey={key}
         />
         <aside>
-          <Guards piece={key} checks={piece.checks} kept={piece.kept} />
+          <Guards
+            piece={key}
+            checks={piece.checks}
+            kept={piece.kept}
+            staleCount={
+              piece.stale ? Math.max(piece.stale.outdated.length, piece.stale.fresh.length) : 0
+            }
+          />
+          <p className={styles.aside}>
+            <Link href={`/copydesk/templates/${kind}`}>Change the template of this piece</Link>
+          </p>
         </aside>
       </div>
     </>
