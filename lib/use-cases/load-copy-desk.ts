@@ -8,6 +8,7 @@ import {
 import type { Context } from "./context.ts";
 import { neighboursOf, readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
+import { inTheTray, viewItem, type ItemView } from "./lunch-view.ts";
 import { pieceView, type PieceView } from "./piece-view.ts";
 
 export type CopyDeskView = {
@@ -31,6 +32,12 @@ export type CopyDeskPack = CopyDeskView & {
   /** What the records say otherwise since the episode was published; empty: nothing. */
   readonly correction: string;
   readonly promises: EpisodeRecords["promises"];
+  /** The trays of the week: its contact sheet. */
+  readonly trays: readonly {
+    readonly date: Day;
+    readonly angle: string;
+    readonly items: readonly ItemView[];
+  }[];
 };
 
 /** Every piece of an episode, or undefined when the week has none. */
@@ -55,6 +62,9 @@ export async function loadPack(
   const { episode, records } = ground;
   return {
     ...{ ...view, pieces, revision: episode.revision, promises: records.promises },
+    trays: episode.lunches.map(({ date, angle, items }) => ({
+      ...{ date, angle, items: inTheTray(items.map(viewItem)) },
+    })),
     publishedOn: episode.publishedOn,
     url: episode.url,
     correction: episode.publishedOn === null ? "" : correctionNote(late),

@@ -27,7 +27,7 @@ import { pieceView } from "./piece-view.ts";
 import { readHouseRecipes } from "#lib/db/index.ts";
 
 /** A file an episode is published with. */
-export type OutputFile = {
+type OutputFile = {
   readonly name: string;
   readonly fileName: string;
   readonly type: string;

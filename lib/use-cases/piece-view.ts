@@ -157,8 +157,10 @@ function guardGround(
       .filter((lunch) => lunchId === null || lunch.id === lunchId)
       .flatMap((lunch) => lunch.items.map((item) => item.id)),
   );
+  // The teaser tells of no lunch, so nothing in it was given or paid.
   const owed = facts.filter(
-    (fact) => fact.kind === "disclosure" && fact.refs.some(({ id }) => shown.has(id)),
+    (fact) =>
+      kind !== "teaser" && fact.kind === "disclosure" && fact.refs.some(({ id }) => shown.has(id)),
   );
   return {
     ...{ kind, today: records.today, facts, children: records.children },

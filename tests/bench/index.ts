@@ -1,3 +1,4 @@
+import { benchDrafts } from "./drafts.ts";
 import { benchMatching } from "./matching.ts";
 import { benchPages } from "./pages.ts";
 import { benchPlanner } from "./planner.ts";
@@ -15,6 +16,7 @@ const BENCHES = {
   prep: benchPrep,
   search: benchSearch,
   planner: benchPlanner,
+  drafts: benchDrafts,
   pages: benchPages,
 } as const;
 

@@ -24,6 +24,8 @@ const PAGES: readonly { readonly address: string; readonly sql: string }[] = [
   { address: "/ledger?span=all", sql: verdictsSql("2000-01-01") },
   { address: "/ledger/child/biscuit", sql: verdictsSql("2000-01-01") },
   { address: "/ledger/food/carrot-sticks", sql: verdictsSql("2000-01-01") },
+  { address: "/copydesk/2026-03-02", sql: weeksSql("2026-03-02", "2026-03-08") },
+  { address: "/copydesk/2026-03-02/description", sql: weeksSql("2026-03-02", "2026-03-08") },
   { address: "/bible", sql: `SELECT * FROM "Setting"` },
   { address: "/larder?show=all", sql: `SELECT * FROM "Food"` },
 ];

@@ -3,7 +3,7 @@ import { addDays, day } from "#lib/calendar/index.ts";
 import type { DraftItem, DraftLunch, EpisodeRecords } from "#lib/drafts/index.ts";
 
 /** Foods whose names trip templates, grammars and screens. */
-export const ODD_FOODS = [
+const ODD_FOODS = [
   ["egg", "egg"],
   ["apple", "apple"],
   ["hour-old bun", "bun"],

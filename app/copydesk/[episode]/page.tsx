@@ -1,12 +1,13 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { Day, mediumDay } from "#lib/calendar/index.ts";
+import { Day, mediumDay, shortDay } from "#lib/calendar/index.ts";
 import { loadPack } from "#lib/use-cases/load-copy-desk.ts";
 import type { PieceView } from "#lib/use-cases/piece-view.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { Icon } from "#app/_ui/icon.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
+import { Tray } from "#app/_ui/tray.tsx";
 import { CopyButton, CopyPlain } from "../copy-button.client.tsx";
 import styles from "../copydesk.module.css";
 import { DeskHead } from "../desk-head.tsx";
@@ -46,6 +47,17 @@ export default async function Pack({ params }: PageProps<"/copydesk/[episode]">)
           <CopyPlain name="the correction" text={view.correction} />
         </section>
       )}
+      <section className={styles.sheetOfFive} aria-label="Contact sheet">
+        {view.trays.map((tray) => (
+          <figure key={tray.date}>
+            <Tray compartments={tray.items.map((item) => ({ ...item, key: item.id }))} />
+            <figcaption className="small">
+              <b>{shortDay(tray.date)}</b>
+              {tray.angle && `, ${tray.angle}`}
+            </figcaption>
+          </figure>
+        ))}
+      </section>
       <div className={styles.pack}>
         <section className="sheet" aria-label="Publishing">
           <h2>Publishing</h2>

@@ -73,6 +73,17 @@ function foodLines(
       ? `How we packed ${noun.bare}:`
       : `${capital(numberWord(shown.length))} ${isDistinct ? "ways" : "times"} we packed ${noun.bare}:`;
   const pronoun = noun.isMany ? "them" : "it";
+  const tallies = records.children.flatMap((child) => {
+    const text = childTally(shown, child, records, pronoun);
+    return text === undefined
+      ? []
+      : [
+          rests(
+            text,
+            shown.map(({ lunch }) => lunch),
+          ),
+        ];
+  });
   return [
     [
       rests(
@@ -87,18 +98,7 @@ function foodLines(
         verdictText(lunch, item, records, pronoun),
       ].filter(isPresent),
     ),
-    [],
-    records.children.flatMap((child) => {
-      const text = childTally(shown, child, records, pronoun);
-      return text === undefined
-        ? []
-        : [
-            rests(
-              text,
-              shown.map(({ lunch }) => lunch),
-            ),
-          ];
-    }),
+    ...(tallies.length > 0 ? [[], tallies] : []),
   ];
 }
 
@@ -152,7 +152,7 @@ function childTally(
   if (all === seen.length) {
     return `${name} finished ${pronoun} ${all === 2 ? "both times" : `all ${numberWord(all)} times`}.`;
   }
-  const times = all === 1 ? "once" : all === 2 ? "twice" : `${numberWord(all)} times`;
+  const times = counted(all, "time", "times");
   return `${name} finished ${pronoun} ${times} out of ${numberWord(seen.length)}.`;
 }
 

@@ -26,20 +26,34 @@ export function mergeDraft(
 } {
   const known = [...written, ...now];
   const mine = tokensOf(ownLines(body, known));
-  const parts: Part[] = diff3Merge(mine, tokensOf(written), tokensOf(now)).map((region) =>
-    region.ok
-      ? { same: region.ok }
-      : {
-          conflict: {
-            mine: textOfTokens(region.conflict?.a ?? []),
-            theirs: textOfTokens(region.conflict?.b ?? []),
-          },
-        },
-  );
+  const parts = diff3Merge(mine, tokensOf(written), tokensOf(now)).map(partOf);
   return {
     conflicts: parts.flatMap((part) => ("conflict" in part ? [part.conflict] : [])),
     text: (choices) => joined(parts, choices),
   };
+}
+
+type Region = ReturnType<typeof diff3Merge<string>>[number];
+
+function partOf(region: Region): Part {
+  if (region.ok) return { same: region.ok };
+  const { a: mine = [], o: base = [], b: theirs = [] } = region.conflict ?? {};
+  const same = besideOf(mine, base, theirs) ?? besideOf(theirs, base, mine);
+  if (same) return { same };
+  return { conflict: { mine: textOfTokens(mine), theirs: textOfTokens(theirs) } };
+}
+
+/** When one side only wrote before or after the passage that the other changed, both stand. */
+function besideOf(
+  longer: readonly string[],
+  base: readonly string[],
+  other: readonly string[],
+): string[] | undefined {
+  const startsWith = base.every((token, index) => longer[index] === token);
+  if (startsWith) return [...other, ...longer.slice(base.length)];
+  const offset = longer.length - base.length;
+  const endsWith = offset >= 0 && base.every((token, index) => longer[offset + index] === token);
+  return endsWith ? [...longer.slice(0, offset), ...other] : undefined;
 }
 
 function joined(parts: readonly Part[], choices: readonly Choice[]): string {

@@ -46,14 +46,14 @@ const DESCRIPTION = `${DISCLOSED}
 {{ house_phrase }} {{ sign_off }}`;
 
 const PINNED = `${DISCLOSED}
-{{ opener }} {{ week.tally }} {% for line in promises.kept %}{{ line }} {% endfor %}
+{% if emoji %}📌 {% endif %}{{ opener }} {{ week.tally }} {% for line in promises.kept %}{{ line }} {% endfor %}
 
 {{ allergens }}
 
 Which of the lunches would you pack first?`;
 
 const LUNCH_POST = `${DISCLOSED}
-{% if day %}{{ day.packed }} {% for swap in day.swaps %}{{ swap }} {% endfor %}{% for line in day.firsts %}{{ line }} {% endfor %}{% for line in day.returns %}{{ line }} {% endfor %}{{ day.minutes }}
+{% if day %}{% if emoji %}🍱 {% endif %}{{ day.packed }} {% for swap in day.swaps %}{{ swap }} {% endfor %}{% for line in day.firsts %}{{ line }} {% endfor %}{% for line in day.returns %}{{ line }} {% endfor %}{{ day.minutes }}
 
 {% for verdict in day.verdicts %}{{ verdict }} {% endfor %}
 
@@ -61,7 +61,7 @@ const LUNCH_POST = `${DISCLOSED}
 {% endfor %}{% endif %}`;
 
 const RECAP = `${DISCLOSED}
-{{ opener }}
+{% if emoji %}🍱 {% endif %}{{ opener }}
 
 {{ week.tally }} {{ week.finished }} {{ week.untouched }}
 

@@ -13,15 +13,18 @@ export type ChapterProblem = {
   readonly index: number | null;
 };
 
-/** Chapters from the estimated beats: parts too short to stand alone go into the one before. */
+/** Chapters from the estimated beats: a part too short to stand alone joins its neighbour, whose title is kept. */
 export function chaptersOf(
   beats: readonly { readonly title: string; readonly from: number; readonly seconds: number }[],
 ): Chapter[] {
   const chapters: { seconds: number; title: string; length: number }[] = [];
   for (const beat of beats) {
     const last = chapters.at(-1);
-    if (last && (beat.seconds < SHORTEST || last.length < SHORTEST)) last.length += beat.seconds;
-    else chapters.push({ seconds: Math.round(beat.from), title: beat.title, length: beat.seconds });
+    if (last && (beat.seconds < SHORTEST || last.length < SHORTEST)) {
+      if (beat.seconds > last.length) last.title = beat.title;
+      last.length += beat.seconds;
+    } else
+      chapters.push({ seconds: Math.round(beat.from), title: beat.title, length: beat.seconds });
   }
   return chapters.map(({ seconds, title }) => ({ seconds, title }));
 }
