@@ -88,7 +88,10 @@ export function pieceView(
   const composed = composePiece(ground, kind, lunchId, stored);
   const fresh = composed.ok ? composed.value : undefined;
   const body = stored?.body ?? fresh?.text ?? "";
-  const lines = ownLines(body, [...(stored?.written.lines ?? []), ...(fresh?.lines ?? [])]);
+  const lines =
+    fresh && body === fresh.text
+      ? fresh.lines.map((line) => line.map((sentence) => ({ ...sentence, isOwn: false })))
+      : ownLines(body, [...(stored?.written.lines ?? []), ...(fresh?.lines ?? [])]);
   const checks = checksOf(lines, guardGround(ground, kind, lunchId));
   const kept = stored?.written.kept ?? [];
   const stale = stored && fresh ? staleView(stored, fresh) : null;
@@ -142,29 +145,34 @@ export function templateVersion({ templates }: CopyDeskGround, kind: DraftKind):
   return templates.filter((template) => template.kind === kind).at(-1)?.version ?? 0;
 }
 
+type CommonGround = Omit<GuardGround, "kind" | "owed">;
+const commonGrounds = new WeakMap<CopyDeskGround, CommonGround>();
+
 /** What a text of a piece is checked against. */
-function guardGround(
-  { records, settings, told }: CopyDeskGround,
-  kind: DraftKind,
-  lunchId: string | null,
-): GuardGround {
-  const { facts } = told(0);
-  const items = records.lunches.flatMap((lunch) => lunch.items);
-  const packed = new Set(items.filter((item) => item.fate !== "scrapped").map((one) => one.food));
-  const scrapped = items.filter((item) => item.fate === "scrapped" && !packed.has(item.food));
+function guardGround(ground: CopyDeskGround, kind: DraftKind, lunchId: string | null): GuardGround {
+  const common = commonGrounds.get(ground) ?? commonGround(ground);
+  commonGrounds.set(ground, common);
   const shown = new Set(
-    records.lunches
+    ground.records.lunches
       .filter((lunch) => lunchId === null || lunch.id === lunchId)
       .flatMap((lunch) => lunch.items.map((item) => item.id)),
   );
   // The teaser tells of no lunch, so nothing in it was given or paid.
-  const owed = facts.filter(
-    (fact) =>
-      kind !== "teaser" && fact.kind === "disclosure" && fact.refs.some(({ id }) => shown.has(id)),
+  const owed = common.facts.flatMap(({ detail, refs }) =>
+    kind !== "teaser" && detail.kind === "disclosure" && refs.some(({ id }) => shown.has(id))
+      ? [detail.text]
+      : [],
   );
+  return { ...common, kind, owed };
+}
+
+/** What holds for every piece of an episode. */
+function commonGround({ records, settings, told }: CopyDeskGround): CommonGround {
+  const items = records.lunches.flatMap((lunch) => lunch.items);
+  const packed = new Set(items.filter((item) => item.fate !== "scrapped").map((one) => one.food));
+  const scrapped = items.filter((item) => item.fate === "scrapped" && !packed.has(item.food));
   return {
-    ...{ kind, today: records.today, facts, children: records.children },
-    owed: owed.flatMap(({ detail }) => (detail.kind === "disclosure" ? [detail.text] : [])),
+    ...{ today: records.today, facts: told(0).facts, children: records.children },
     privateWords: settings.privateWords,
     ...{ surprise: records.surprise, revealOn: records.revealOn },
     foods: [...new Set(items.map((item) => item.food))],

@@ -1,7 +1,7 @@
 import { groupBy, isPresent } from "#lib/base/index.ts";
 import { monthName, partsOf, type Day } from "#lib/calendar/index.ts";
 import { cleanRecords } from "../facts/clean-records.ts";
-import { shownFood, tinsOf, toldItems } from "../facts/told-items.ts";
+import { reactionOf, shownFood, tinsOf, toldItems } from "../facts/told-items.ts";
 import { goodsFacts } from "../facts/goods-facts.ts";
 import type { DraftItem, DraftLunch, EpisodeRecords } from "../records.ts";
 import type { Line, Sentence } from "../text/sentences.ts";
@@ -192,8 +192,8 @@ function dateText(on: Day, today: Day): string {
   return `${date} ${monthName(on)}${year === partsOf(today)[0] ? "" : ` ${year}`}`;
 }
 
-function eatenOf({ reactions }: EpisodeRecords, item: DraftItem, childId: string): number | null {
-  return reactions.find((one) => one.itemId === item.id && one.childId === childId)?.eaten ?? null;
+function eatenOf(records: EpisodeRecords, item: DraftItem, childId: string): number | null {
+  return reactionOf(records, item.id, childId)?.eaten ?? null;
 }
 
 function rests(text: string, lunches: readonly DraftLunch[]): Sentence {

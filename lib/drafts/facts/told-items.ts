@@ -1,5 +1,5 @@
 import { nounOf, trickPhrase, type Noun } from "../words/index.ts";
-import type { DraftItem, DraftLunch, EpisodeRecords } from "../records.ts";
+import type { DraftItem, DraftLunch, DraftReaction, EpisodeRecords } from "../records.ts";
 import type { Tense } from "./fact.ts";
 
 /**
@@ -42,4 +42,20 @@ export function shownFood(item: DraftItem): string {
 export function tinsOf(lunch: DraftLunch, records: EpisodeRecords): EpisodeRecords["children"] {
   const items = toldItems(lunch);
   return records.children.filter((child) => items.some((item) => !item.notFor.includes(child.id)));
+}
+
+type Verdicts = ReadonlyMap<string, DraftReaction>;
+const indexed = new WeakMap<EpisodeRecords["reactions"], Verdicts>();
+
+/** What a child made of an item, if it was logged. Found by an index that is made once for the records. */
+export function reactionOf(
+  { reactions }: Pick<EpisodeRecords, "reactions">,
+  itemId: string,
+  childId: string,
+): DraftReaction | undefined {
+  const verdicts =
+    indexed.get(reactions) ??
+    new Map(reactions.map((one) => [`${one.itemId} ${one.childId}`, one] as const));
+  indexed.set(reactions, verdicts);
+  return verdicts.get(`${itemId} ${childId}`);
 }

@@ -9,7 +9,7 @@ import type {
 } from "../records.ts";
 import type { Noun } from "../words/index.ts";
 import type { Fact, Ref, VerdictDetail } from "./fact.ts";
-import { itemNoun, tenseOf, tinsOf, toldItems } from "./told-items.ts";
+import { itemNoun, reactionOf, tenseOf, tinsOf, toldItems } from "./told-items.ts";
 
 const QUARTERS = ["none", "¼", "½", "¾", "all"] as const;
 /** A quote longer than this is kept out of drafts: it would be a story of its own. */
@@ -21,9 +21,7 @@ export function verdictFacts(lunch: DraftLunch, records: EpisodeRecords): Fact[]
   return tinsOf(lunch, records).flatMap((child) => {
     const items = toldItems(lunch).filter((item) => !item.notFor.includes(child.id));
     const logged = items.flatMap((item) => {
-      const reaction = records.reactions.find(
-        (one) => one.itemId === item.id && one.childId === child.id,
-      );
+      const reaction = reactionOf(records, item.id, child.id);
       return reaction ? [{ item, reaction }] : [];
     });
     return [

@@ -3,7 +3,7 @@ import { addDays, dayFrom, daysBetween, daySpan, partsOf, type Day } from "#lib/
 import type { DraftItem, DraftLunch, EpisodeRecords } from "../records.ts";
 import { nounOf } from "../words/index.ts";
 import type { Fact, Ref, Tense } from "./fact.ts";
-import { tenseOf, tinsOf, toldItems } from "./told-items.ts";
+import { reactionOf, tenseOf, tinsOf, toldItems } from "./told-items.ts";
 
 /** A food is told as back when it was away this long, in weeks. Common practice, no source. */
 const RETURN_WEEKS = 8;
@@ -205,8 +205,8 @@ function milestone(count: number, lunch: DraftLunch | null, episodeId: string): 
   };
 }
 
-function eatenOf({ reactions }: EpisodeRecords, item: DraftItem, childId: string): number | null {
-  return reactions.find((one) => one.itemId === item.id && one.childId === childId)?.eaten ?? null;
+function eatenOf(records: EpisodeRecords, item: DraftItem, childId: string): number | null {
+  return reactionOf(records, item.id, childId)?.eaten ?? null;
 }
 
 function refsOf(item: DraftItem): Ref[] {

@@ -27,7 +27,9 @@ export function checkDates(
   const search = (sentence: OwnSentence): Span[] => {
     const { text } = sentence;
     if (sentence.facts.some((id) => ahead.has(id))) return [[0, text.length]];
-    return [...spansOf(text, SOON), ...datesIn(text, today)];
+    // A quick look before the slow one: no digit, no date.
+    const dates = /\d/u.test(text) ? datesIn(text, today) : [];
+    return [...(/tomorrow|next/iu.test(text) ? spansOf(text, SOON) : []), ...dates];
   };
   return {
     ...{ kind: "dates", level: "look", title: "No date still to come" },

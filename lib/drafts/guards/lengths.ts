@@ -42,9 +42,12 @@ export function checkLengths(lines: Lines, { kind, limits }: GuardGround): Check
   };
 }
 
+const GRAPHEMES = new Intl.Segmenter("en", { granularity: "grapheme" });
+
 /** Letters as a reader sees them: an emoji or an accented letter is one. */
 function lettersOf(text: string): number {
-  return [...new Intl.Segmenter("en", { granularity: "grapheme" }).segment(text)].length;
+  if (!/[\p{M}\p{Cs}\p{Cf}\p{Emoji_Modifier}]|[^\u0000-\uFFFF]/u.test(text)) return text.length;
+  return [...GRAPHEMES.segment(text)].length;
 }
 
 function longTitles(lines: Lines, most: number): Finding[] {
@@ -87,7 +90,7 @@ export function checkLinks(lines: Lines): Check {
       : findIn(
           lines,
           "links",
-          ({ text }) => spansOf(text, LINK_PROMISE),
+          ({ text }) => (/link/iu.test(text) ? spansOf(text, LINK_PROMISE) : []),
           (words, place) => ({
             text: `“${words}”, and there is none.`,
             fixes: [strike(place)],

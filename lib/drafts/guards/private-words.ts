@@ -11,7 +11,7 @@ export function privateSpans(text: string, words: readonly string[]): Span[] {
   const { plain, at } = folded(text);
   return words
     .map((word) => folded(word).plain.trim())
-    .filter((word) => word !== "")
+    .filter((word) => word !== "" && plain.includes(word))
     .flatMap((word) => {
       const spans = spansOf(plain, wholeWord(word)).map(
         ([from, to]) => [at[from] ?? 0, at[to] ?? text.length] as const,
@@ -53,16 +53,30 @@ function wholeWord(word: string): RegExp {
   return new RegExp(`(?<![\\p{L}\\p{N}])${literal(word)}(?![\\p{L}\\p{N}])`, "gu");
 }
 
+type Folded = { readonly plain: string; readonly at: readonly number[] };
+
+const foldings = new Map<string, Folded>();
+/** So many foldings are kept: every guard asks for the same sentences. */
+const FOLDINGS_MOST = 2_000;
+
 /** Text without case, accents and hidden characters, and where each unit of it stood. */
-export function folded(text: string): { readonly plain: string; readonly at: readonly number[] } {
+export function folded(text: string): Folded {
+  const kept = foldings.get(text);
+  if (kept) return kept;
   let plain = "";
   const at: number[] = [];
   let offset = 0;
   for (const character of text) {
-    const bare = character.normalize("NFKD").replace(HIDDEN, "").toLowerCase();
+    const bare =
+      character < "\u0080"
+        ? character.toLowerCase()
+        : character.normalize("NFKD").replace(HIDDEN, "").toLowerCase();
     for (let unit = 0; unit < bare.length; unit += 1) at.push(offset);
     plain += bare;
     offset += character.length;
   }
-  return { plain, at };
+  if (foldings.size >= FOLDINGS_MOST) foldings.clear();
+  const made = { plain, at };
+  foldings.set(text, made);
+  return made;
 }

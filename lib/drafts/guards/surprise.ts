@@ -27,6 +27,7 @@ export function checkSurprise(
   const isOpen = words.length === 0 || (revealOn !== null && revealOn <= today);
   const search = ({ text }: OwnSentence): Span[] => {
     const { plain, at } = folded(text);
+    if (!words.some((word) => plain.includes(word))) return [];
     const hits = words.flatMap((word) =>
       spansOf(
         plain,

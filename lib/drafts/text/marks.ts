@@ -46,7 +46,7 @@ export function readMarks(text: string): MarkedLine[] {
       for (const run of open) line.runs.push({ ...run, to: line.text.length });
       lines.push({ text: "", runs: [] });
       open.forEach((run) => (run.from = 0));
-    } else if (/\s/u.test(character)) {
+    } else if (character === " " || character === "\t" || character === "\u00A0") {
       if (line.text !== "" && !line.text.endsWith(" ")) line.text += " ";
     } else line.text += character;
   }

@@ -32,7 +32,7 @@ export function nounOf(food: {
     return { bare: shown, some: shown, isMany: false };
   }
   if (count > 1.25) {
-    const many = pluralize(bare);
+    const many = pluralOf(bare);
     return { bare: many, some: many, isMany: true };
   }
   const one = withArticle(bare);
@@ -48,13 +48,34 @@ export function definite(noun: string): string {
 /** "a pear", "an apple", "an 80-gram roll"; a name that begins with no letter or digit goes without. */
 export function withArticle(noun: string): string {
   if (!/^[a-z0-9]/iu.test(noun) || OWNED.test(noun)) return noun;
-  return indefinite(noun);
+  return once(articles, noun, indefinite);
 }
 
 /** Whether a name is a plural noun: judged by its head, words that are both counting as one. */
 export function isMany(name: string): boolean {
-  const head = headOf(name);
-  return !MASS.has(head) && pluralize.isPlural(head) && !pluralize.isSingular(head);
+  return once(manies, name, () => {
+    const head = headOf(name);
+    return !MASS.has(head) && pluralize.isPlural(head) && !pluralize.isSingular(head);
+  });
+}
+
+const manies = new Map<string, boolean>();
+const plurals = new Map<string, string>();
+const articles = new Map<string, string>();
+/** So many names are remembered: the rules behind them are slow, and names come again and again. */
+const NAMES_MOST = 5_000;
+
+function pluralOf(name: string): string {
+  return once(plurals, name, () => pluralize(name));
+}
+
+function once<Value>(kept: Map<string, Value>, name: string, make: (name: string) => Value): Value {
+  const known = kept.get(name);
+  if (known !== undefined) return known;
+  if (kept.size >= NAMES_MOST) kept.clear();
+  const made = make(name);
+  kept.set(name, made);
+  return made;
 }
 
 function headOf(name: string): string {
