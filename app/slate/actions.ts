@@ -4,11 +4,6 @@ import { refresh } from "next/cache";
 import { invalid, refused, saved, type FormState } from "#app/_forms/form-state.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { describeLockProblem, lockEpisode, LockEpisodeInput } from "#lib/use-cases/lock-episode.ts";
-import {
-  describeProposeProblem,
-  proposeMonth,
-  ProposeMonthInput,
-} from "#lib/use-cases/propose-month.ts";
 import { PencilWeekInput } from "#lib/use-cases/pencil-week.input.ts";
 import { describePencilProblem, pencilWeek } from "#lib/use-cases/pencil-week.ts";
 import { SaveLunchInput } from "#lib/use-cases/save-lunch.input.ts";
@@ -53,16 +48,6 @@ export async function saveLunchAction(
   if (!outcome.ok) return refused(describeSaveLunchProblem(outcome.problem));
   refresh();
   return { kind: "saved", ...outcome.value };
-}
-
-/** Public endpoint: trusts nothing it is handed. */
-export async function proposeMonthAction(input: unknown): Promise<FormState> {
-  const parsed = ProposeMonthInput.safeParse(input);
-  if (!parsed.success) return invalid(parsed.error);
-  const outcome = await proposeMonth(await requestContext(), parsed.data);
-  if (!outcome.ok) return refused(describeProposeProblem(outcome.problem));
-  refresh();
-  return saved;
 }
 
 /** Public endpoint: trusts nothing it is handed. */

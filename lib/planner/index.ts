@@ -25,6 +25,10 @@ export {
   type ThemesApart,
   type Wish,
 } from "./problem.ts";
+export { allowPlan, findConflict, onlyDays, type Conflict, type Fix } from "./explain/conflict.ts";
+export { type RuleGroup } from "./explain/rule-groups.ts";
+export { exchanged, reasonsFor, standIns, type StandIn } from "./explain/stand-ins.ts";
+export { whyNot, type WhyNot } from "./explain/why-not.ts";
 export { lpText } from "./lp-text.ts";
 export { monthProgram } from "./month-program.ts";
 export { type LinearProgram } from "./program.ts";

@@ -40,8 +40,10 @@ test("a series is started, a week pencilled, composed and locked, by names and l
   await page.getByRole("heading", { name: "March 2026" }).waitFor();
   await page.getByRole("link", { name: "April" }).click();
   await page.getByRole("heading", { name: "April 2026" }).waitFor();
-  await page.getByRole("button", { name: "Propose the rest" }).click();
-  await page.getByText("Pencilled in.").waitFor();
+  await page.getByRole("link", { name: "Propose the rest" }).click();
+  await page.getByRole("button", { name: "Propose", exact: true }).click();
+  await page.getByRole("button", { name: "Take it" }).click();
+  await page.getByRole("link", { name: "Propose the rest" }).waitFor();
   expect(await page.getByRole("img", { name: /^Tray: .+ %, .+ %, .+ %/ }).count()).toBe(25);
   await page.getByRole("link", { name: "March" }).click();
   const week = page.getByRole("region", { name: "9–13 March" });
@@ -134,6 +136,7 @@ const PAGES = [
   "/bible/phones",
   "/slate/2026-03",
   "/slate/2026-04",
+  "/slate/propose/2026-05",
   "/slate/week/2026-03-09",
   "/errands/2026-03-09",
   "/callsheet/2026-03-11",

@@ -3,7 +3,7 @@ import { addDays, day, mondayOf, type Day } from "#lib/calendar/index.ts";
 import { readEpisodes } from "#lib/db/index.ts";
 import type { Context } from "#lib/use-cases/context.ts";
 import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
-import { proposeMonth } from "#lib/use-cases/propose-month.ts";
+import { proposeMonth } from "#tests/support/propose-month.ts";
 import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
 import { startSeries } from "#lib/use-cases/start-series.ts";
 import { testContext } from "#tests/support/test-context.ts";

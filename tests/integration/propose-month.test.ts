@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { addDays, day, daysBetween } from "#lib/calendar/index.ts";
 import { readEpisodes, readSettings } from "#lib/db/index.ts";
-import { proposeMonth } from "#lib/use-cases/propose-month.ts";
+import { proposeMonth } from "#tests/support/propose-month.ts";
 import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
 import { startSeries } from "#lib/use-cases/start-series.ts";
 import { testContext } from "#tests/support/test-context.ts";
@@ -15,7 +15,7 @@ test("a proposed month is full, in season, at rest, and without what a child avo
     data: { from: "2026-03-12", to: "2026-03-13", label: "Museum days" },
   });
   const month = day("2026-03-01");
-  expect(await proposeMonth(context, { month })).toEqual({ ok: true, value: { weeks: 4 } });
+  expect(await proposeMonth(context, { month })).toEqual({ ok: true, value: { taken: 4 } });
 
   const episodes = await readEpisodes(context.db, day("2026-03-01"), day("2026-03-31"));
   const themes = episodes.map((episode) => episode.theme?.id);
@@ -39,7 +39,7 @@ test("a proposed month is full, in season, at rest, and without what a child avo
     }
   }
   const again = await proposeMonth(context, { month });
-  expect(again).toEqual({ ok: false, problem: { kind: "nothing-empty" } });
+  expect(again).toEqual({ ok: false, problem: { kind: "nothing-open" } });
 });
 
 test("weeks that are over are left alone, and the same day gives the same month", async () => {

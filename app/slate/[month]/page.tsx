@@ -10,7 +10,6 @@ import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { DayFigure } from "../day-figure.tsx";
-import { ProposeButton } from "../propose-button.client.tsx";
 import { UndoButton } from "../undo-button.client.tsx";
 import { OwedList } from "#app/errands/owed-list.client.tsx";
 import { PencilForm } from "../pencil-form.client.tsx";
@@ -37,7 +36,9 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
           {monthName(after)}
         </Link>
         {undo.label !== undefined && <UndoButton label={undo.label} />}
-        <ProposeButton month={first.data} />
+        <Link className="btn" href={`/slate/propose/${first.data.slice(0, 7)}`}>
+          Propose the rest
+        </Link>
       </PageHead>
       <div className={styles.grid}>
         <div className={styles.weeks}>

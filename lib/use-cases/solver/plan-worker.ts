@@ -1,5 +1,11 @@
 import { parentPort } from "node:worker_threads";
-import { boundMonth, planMonth, proposePlan, USUAL_MONTH } from "#lib/planner/index.ts";
+import {
+  boundMonth,
+  findConflict,
+  planMonth,
+  proposePlan,
+  USUAL_MONTH,
+} from "#lib/planner/index.ts";
 import { planRunsWithSolver, type SolveMip } from "#lib/shopping/index.ts";
 import { loadSolver } from "./highs-solver.ts";
 import { solveLp } from "./model-files.ts";
@@ -26,6 +32,8 @@ async function run(job: WorkerJob): Promise<void> {
   try {
     if (job.kind === "plan") await plan(job);
     else if (job.kind === "bound") await bound(job);
+    else if (job.kind === "conflict")
+      reply({ kind: "conflict", conflict: findConflict(job.problem, await solverLoading) });
     else if (job.kind === "runs") await runs(job);
     else reply({ kind: "mip", answer: await solveLp(job.mip, job.secondsMax) });
     reply({ kind: "done" });

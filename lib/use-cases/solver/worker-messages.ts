@@ -1,5 +1,5 @@
 import type { MessagePort } from "node:worker_threads";
-import type { PlanProblem, PlanStep } from "#lib/planner/index.ts";
+import type { Conflict, PlanProblem, PlanStep } from "#lib/planner/index.ts";
 import type { Mip, MipAnswer, RunPlan, RunProblem } from "#lib/shopping/index.ts";
 
 /** What a worker is told, once in its life. `peer` leads to the other worker of the pair. */
@@ -16,6 +16,7 @@ export type WorkerJob =
       readonly secondsMax: number;
       readonly peer: MessagePort;
     }
+  | { readonly kind: "conflict"; readonly problem: PlanProblem }
   | { readonly kind: "mip"; readonly mip: Mip; readonly secondsMax: number }
   | { readonly kind: "runs"; readonly problem: RunProblem; readonly secondsMax: number };
 
@@ -24,6 +25,7 @@ export type WorkerReply =
   | { readonly kind: "ready" }
   | { readonly kind: "step"; readonly step: PlanStep }
   | { readonly kind: "bound"; readonly bound: number }
+  | { readonly kind: "conflict"; readonly conflict: Conflict | undefined }
   | { readonly kind: "mip"; readonly answer: MipAnswer }
   | { readonly kind: "runs"; readonly plan: RunPlan }
   | { readonly kind: "done" }

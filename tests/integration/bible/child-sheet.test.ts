@@ -6,7 +6,7 @@ import { loadChildSheet, retireChild, saveChild } from "#lib/use-cases/bible/chi
 import type { Context } from "#lib/use-cases/context.ts";
 import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
 import { readChecks } from "#lib/use-cases/read-checks.ts";
-import { proposeMonth } from "#lib/use-cases/propose-month.ts";
+import { proposeMonth } from "#tests/support/propose-month.ts";
 import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
 import { startSeries } from "#lib/use-cases/start-series.ts";
 import { testContext } from "#tests/support/test-context.ts";
