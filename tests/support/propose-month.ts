@@ -8,6 +8,11 @@ export async function proposeMonth(
   { month }: { readonly month: Day },
 ): ReturnType<typeof changeProposal> {
   const sliders = {};
-  const proposed = await changeProposal(context, { step: "propose", month, scope: "rest", sliders });
+  const proposed = await changeProposal(context, {
+    step: "propose",
+    month,
+    scope: "rest",
+    sliders,
+  });
   return proposed.ok ? changeProposal(context, { step: "take", month }) : proposed;
 }
