@@ -1,4 +1,4 @@
-import { fillPlan } from "./filler.ts";
+import { fillPlan, type FillerTaste } from "./filler.ts";
 import { indexProblem } from "./index-problem.ts";
 import type { IndexedProblem } from "./indexed.ts";
 import { planOf } from "./plan-state.ts";
@@ -13,6 +13,8 @@ export type ProposeOptions = {
   readonly seed: string;
   /** Search steps after the plain filling; 0: the plain filling alone. */
   readonly steps?: number;
+  /** What the plain filling looks for first; absent: fit and liking. */
+  readonly taste?: FillerTaste;
 };
 
 /** A plan found without the solver, with what it is worth and how many rules it still breaks. */
@@ -29,7 +31,7 @@ export function proposePlan(problem: PlanProblem, options: ProposeOptions): Prop
 
 /** As `proposePlan`, for one that goes on improving it. */
 export function proposeState(indexed: IndexedProblem, options: ProposeOptions): PlanState {
-  const state = fillPlan(indexed);
+  const state = fillPlan(indexed, options.taste);
   searchPlan(state, { seed: options.seed, steps: options.steps ?? FIRST_STEPS });
   return state;
 }

@@ -1,4 +1,5 @@
 import { benchDrafts } from "./drafts.ts";
+import { benchAblation } from "./ablation.ts";
 import { benchMatching } from "./matching.ts";
 import { benchPages } from "./pages.ts";
 import { benchPlanner } from "./planner.ts";
@@ -17,6 +18,7 @@ const BENCHES = {
   search: benchSearch,
   planner: benchPlanner,
   drafts: benchDrafts,
+  ablation: benchAblation,
   pages: benchPages,
 } as const;
 
