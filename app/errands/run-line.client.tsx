@@ -64,9 +64,9 @@ export function RunLine({
             {words.filter(Boolean).join(", ")}
           </span>
         </label>
-        {(line.isOnlyThere || line.isByHand || tick.state !== "open") && (
+        {(line.isOnlyThere || line.isByHand || !isHad) && (
           <p className={styles.tags}>
-            {tick.state !== "open" && <span className="tag">{STATE_WORDS[tick.state]}</span>}
+            {!isHad && <span className="tag">{STATE_WORDS[tick.state]}</span>}
             {line.isOnlyThere && <span className="tag">only there</span>}
             {line.isByHand && <span className="tag">by hand</span>}
           </p>

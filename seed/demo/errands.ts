@@ -1,7 +1,7 @@
 import { groupBy } from "#lib/base/index.ts";
 import { addDays, mondayOf, weeksLater, type Day } from "#lib/calendar/index.ts";
 import { gramsOf, type Food } from "#lib/catalog/index.ts";
-import { usualPlace } from "#lib/shopping/index.ts";
+import { livesOf, usualPlace } from "#lib/shopping/index.ts";
 import type { Goods } from "./goods.ts";
 import type {
   DemoChild,
@@ -48,12 +48,14 @@ export function tellErrands(sources: ErrandSources): ToldErrands {
   const runs = new Map<string, DemoErrandRun>();
   const errandLines: DemoErrandLine[] = [];
   const bought: DemoStock[] = [];
-  [...wantedByProduct(sources, monday)].forEach(([productId, wanted], index) => {
+  [...wantedByProduct(sources, monday)].forEach(([productId, all], index) => {
     const product = sources.products.find(({ id }) => id === productId);
     const shop = sources.productShops.find((one) => one.productId === productId);
     const food = sources.foods.find(({ id }) => id === product?.foodId);
+    const wanted = food ? all.filter(({ day }) => keepsTill(food, saturday, day)) : [];
     const isForLater = index % 3 === 0 && wanted.every(({ day }) => day > today);
-    if (!product || !shop || !food || onHand.has(food.id) || isForLater) return;
+    if (!product || !shop || !food || onHand.has(food.id)) return;
+    if (wanted.length === 0 || isForLater) return;
     const { shopId } = shop;
     const id = [saturday, shopId, `${food.id}/${productId}`, productId].join("|");
     const run = {
@@ -76,6 +78,12 @@ export function tellErrands(sources: ErrandSources): ToldErrands {
     });
   });
   return { errandRuns: [...runs.values()], errandLines, bought };
+}
+
+/** Whether a closed pack bought on one day keeps till another. */
+function keepsTill({ shelf }: Food, bought: Day, day: Day): boolean {
+  const { unopenedDays } = livesOf(shelf, usualPlace(shelf));
+  return unopenedDays === null || day <= addDays(bought, unopenedDays);
 }
 
 /** Grams as bought that this week's lunches take of each product, by day. */
