@@ -21,7 +21,7 @@ import { readDesk, withWishes, type Desk, NO_WISHES } from "./desk.ts";
 import { describeWhyNot } from "./describe-why-not.ts";
 import { openWeeks } from "./open-weeks.ts";
 
-export type ProposedItem = {
+type ProposedItem = {
   readonly id: string;
   readonly name: string;
   readonly part: string;
