@@ -108,6 +108,9 @@ const PAGES = [
   "/bible/days",
   "/bible/limits",
   "/bible/public",
+  "/bible/past",
+  "/slate/themes",
+  "/slate/themes/new",
 ] as const;
 
 test.each(

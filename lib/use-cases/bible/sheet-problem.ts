@@ -12,7 +12,8 @@ type SheetRefusal =
   | "food-gone"
   | "family-gone"
   | "shop-name-taken"
-  | "word-on-screen";
+  | "word-on-screen"
+  | "theme-name-taken";
 
 /** Words for a refusal of the series bible. */
 export function describeSheetProblem({ kind }: SheetProblem): string {
@@ -37,6 +38,8 @@ export function describeSheetProblem({ kind }: SheetProblem): string {
       return "This family of foods is not known. Choose another.";
     case "shop-name-taken":
       return "Another shop goes by this name.";
+    case "theme-name-taken":
+      return "The pool has a theme of this name already.";
     case "word-on-screen":
       return "An on-screen name is among these words: every draft would have to leave it out.";
   }

@@ -1,0 +1,112 @@
+import { z } from "zod";
+import { groupBy } from "#lib/base/index.ts";
+import {
+  addDays,
+  day,
+  mondayOf,
+  overlapsSeason,
+  SeasonWindow,
+  weeksLater,
+  type Day,
+} from "#lib/calendar/index.ts";
+import { Colour } from "#lib/catalog/index.ts";
+import { parseColumn, readSettings } from "#lib/db/index.ts";
+import { nearThemes } from "#lib/repeats/index.ts";
+import type { Context } from "../context.ts";
+
+/** How far ahead the next possible week is looked for. */
+const AHEAD_WEEKS = 156;
+
+export type ThemeView = {
+  readonly id: string;
+  readonly name: string;
+  readonly motifs: readonly string[];
+  readonly palette: readonly Colour[];
+  readonly season: SeasonWindow;
+  readonly note: string;
+  readonly isRetired: boolean;
+  /** Weeks up to this one it has been on. */
+  readonly times: number;
+  readonly lastOn: Day | null;
+  /** The next week it is planned for. */
+  readonly plannedOn: Day | null;
+  /** The first Monday from this week on when it is at rest no more and in season; null: none is near. */
+  readonly possibleOn: Day | null;
+  readonly near: readonly { readonly id: string; readonly name: string; readonly shared: string }[];
+};
+
+export type IdeaView = {
+  readonly id: string;
+  readonly text: string;
+  readonly receivedOn: Day;
+  readonly state: string;
+};
+
+/** The pool of themes by name, and the ideas of viewers, the newest first. */
+export async function loadThemes({ db, today }: Context): Promise<{
+  readonly themes: readonly ThemeView[];
+  readonly ideas: readonly IdeaView[];
+}> {
+  const [rows, episodes, settings, ideas] = await Promise.all([
+    db.theme.findMany({ orderBy: [{ name: "asc" }, { id: "asc" }] }),
+    db.episode.findMany({
+      where: { themeId: { not: null } },
+      orderBy: { weekOf: "asc" },
+      select: { themeId: true, weekOf: true },
+    }),
+    readSettings(db),
+    db.viewerIdea.findMany({ orderBy: [{ receivedOn: "desc" }, { id: "desc" }] }),
+  ]);
+  const weeksOf = groupBy(episodes, ({ themeId }) => themeId);
+  const named = rows.map((row) => ({
+    row,
+    id: row.id,
+    name: row.name,
+    motifs: parseColumn(z.array(z.string()), row.motifsJson, "Theme.motifs"),
+  }));
+  const inUse = named.filter(({ row }) => row.retiredAt === null);
+  const thisWeek = mondayOf(today);
+  const themes = named.map((theme) => {
+    const { row } = theme;
+    const season = parseColumn(SeasonWindow, row.seasonJson, "Theme.season");
+    const weeks = (weeksOf.get(row.id) ?? []).map(({ weekOf }) => day(weekOf));
+    const past = weeks.filter((week) => week <= thisWeek);
+    const restDays = row.restDays ?? settings.themeRestDays;
+    return {
+      ...{ id: row.id, name: row.name, motifs: theme.motifs, season, note: row.note },
+      palette: parseColumn(z.array(Colour), row.paletteJson, "Theme.palette"),
+      isRetired: row.retiredAt !== null,
+      times: past.length,
+      lastOn: past.at(-1) ?? null,
+      plannedOn: weeks.find((week) => week > thisWeek) ?? null,
+      possibleOn: nextWeek(thisWeek, weeks.at(-1), restDays, season),
+      near: nearThemes(theme, inUse).map((near) => ({
+        id: near.theme.id,
+        name: near.theme.name,
+        shared: [...near.sharedMotifs, ...near.sharedWords].join(", "),
+      })),
+    };
+  });
+  return {
+    themes,
+    ideas: ideas.map(({ id, text, receivedOn, state }) => ({
+      ...{ id, text, state, receivedOn: day(receivedOn) },
+    })),
+  };
+}
+
+function nextWeek(
+  thisWeek: Day,
+  lastOn: Day | undefined,
+  restDays: number,
+  season: SeasonWindow,
+): Day | null {
+  const rested = lastOn === undefined ? thisWeek : addDays(lastOn, restDays);
+  // A week counts from its Monday: one that begins before the rest is over is too early.
+  const from = rested <= thisWeek ? thisWeek : mondayOf(addDays(rested, 6));
+  for (let ahead = 0; ahead < AHEAD_WEEKS; ahead += 1) {
+    const monday = weeksLater(from, ahead);
+    if (overlapsSeason(season, monday, addDays(monday, 4))) return monday;
+  }
+  return null;
+}
