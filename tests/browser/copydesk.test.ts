@@ -1,0 +1,132 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { axeFindings } from "#tests/support/axe.ts";
+import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { startServer, type RunningServer } from "#tests/support/server.ts";
+
+let server: RunningServer;
+let browser: Browser;
+
+/** The week before the fixed day, in the demo: five lunches, all packed. */
+const WEEK = "/copydesk/2026-03-02";
+
+beforeAll(async () => {
+  server = await startServer("2026-03-11");
+  browser = await openBrowser();
+  const { page } = await openPage(browser);
+  await page.goto(`${server.url}/welcome`);
+  await page.getByRole("button", { name: /demo/iu }).click();
+  await page.waitForURL(/slate/u);
+  await page.context().close();
+});
+afterAll(async () => {
+  await browser.close();
+  server.stop();
+});
+
+test("a sentence shows its record; a broken rule holds the copy back and is mended at one press", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(`${server.url}${WEEK}/description`);
+  await page.getByRole("button", { name: "Record 1", exact: true }).click();
+  await page.getByRole("heading", { name: /^Record 1:/u }).waitFor();
+
+  await page.getByRole("button", { name: "Change the words" }).click();
+  const area = page.getByLabel("The text");
+  const text = await area.inputValue();
+  await area.fill(`${text}\nIt is safe for everybody.`);
+  await page.getByRole("button", { name: "Keep these words" }).click();
+  await page.getByText("Rule broken: No promise of safety or health").waitFor();
+  const held = page.getByRole("button", { name: /^Copy text: \d guards? open$/u });
+  expect(await held.isDisabled()).toBe(true);
+  await page.getByRole("button", { name: "Strike the sentence" }).first().click();
+  await page.getByRole("button", { name: "Copy text of Description" }).waitFor();
+  expect(await page.getByText("It is safe for everybody.").count()).toBe(0);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("a verdict that changes turns a kept draft stale, and it is brought up to date", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await page.goto(`${server.url}${WEEK}/lunch-post?day=2026-03-05`);
+  await page.getByRole("button", { name: /^Copy text of Lunch post/u }).click();
+  await page.getByText("Copied.").waitFor();
+
+  await page.goto(`${server.url}/verdicts/2026-03-05`);
+  await page.getByLabel("In Biscuit’s words (optional)").fill("Good for a lighthouse");
+  await page.getByLabel("In Biscuit’s words (optional)").blur();
+  await page.getByText("Everything tapped is kept.").waitFor();
+
+  await page.goto(`${server.url}${WEEK}/lunch-post?day=2026-03-05`);
+  await page.getByText(/^Stale: \d sentences? needs? a second look\.$/u).waitFor();
+  await page.getByRole("button", { name: "Bring it up to date" }).click();
+  await page.getByRole("button", { name: "Bring it up to date" }).waitFor({ state: "detached" });
+  expect(await page.getByText(/^Stale:/u).count()).toBe(0);
+  expect(await page.getByText("Good for a lighthouse").count()).toBe(1);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("a template’s error is told by its line, and a mended one writes the preview", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(`${server.url}/copydesk/templates/teaser`);
+  const area = page.getByLabel("The template, in Liquid");
+  await area.fill("{{ next }}\n{{ nothing_here }}");
+  await page.getByText("Line 2: There is nothing called “nothing_here” here.").waitFor();
+  await area.fill("Until then! {{ next }}");
+  await page
+    .getByRole("region", { name: "Preview" })
+    .getByText(/^Until then! /u)
+    .waitFor();
+  await page.getByRole("button", { name: "Keep as version 1" }).click();
+  await page.getByRole("button", { name: "Version 1", exact: true }).waitFor();
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("an episode is marked as published with its address", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(server.url + WEEK);
+  await page.getByLabel("Address (optional)").fill("not an address");
+  await page.getByRole("button", { name: "Mark as published" }).click();
+  await page.getByText("An address begins with https://").waitFor();
+  await page.getByLabel("Address (optional)").fill("https://video.example/39");
+  await page.getByRole("button", { name: "Mark as published" }).click();
+  await page.getByText(/^Published on Wed 11 March/u).waitFor();
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+const PAGES = [
+  WEEK,
+  `${WEEK}/outline`,
+  `${WEEK}/files`,
+  "/copydesk/templates/description",
+  "/copydesk/board?food=carrot-sticks",
+] as const;
+
+test.each(
+  PAGES.flatMap((address) =>
+    [390, 1280].flatMap((width) => [false, true].map((dark) => ({ address, width, dark }))),
+  ),
+)(
+  "$address at $width px, dark $dark: no accessibility finding, nothing wider than the screen",
+  async ({ address, width, dark }) => {
+    const { page, complaints } = await openPage(browser, { width, dark });
+    const response = await page.goto(server.url + address);
+    expect(response?.status()).toBe(200);
+    expect(await axeFindings(page)).toEqual([]);
+    const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");
+    expect(overflow).toBeLessThanOrEqual(0);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  },
+);
+
+test.each(["/copydesk/2026-03-03", "/copydesk/soon", `${WEEK}/poem`, "/copydesk/templates/poem"])(
+  "%s leads to no record and says so with 404",
+  async (address) => {
+    const response = await fetch(server.url + address);
+    expect(response.status).toBe(404);
+  },
+);
