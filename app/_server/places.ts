@@ -16,3 +16,8 @@ export function databaseFile(): string {
 export function migrationsFolder(): string {
   return path.resolve(/* turbopackIgnore: true */ process.cwd(), "prisma/migrations");
 }
+
+/** The photos, cleaned copies and thumbnails. */
+export function photosFolder(): string {
+  return path.join(/* turbopackIgnore: true */ dataFolder(), "photos");
+}

@@ -1,18 +1,22 @@
 import { notFound } from "next/navigation";
-import { Day, shortDay, monthName } from "#lib/calendar/index.ts";
+import { Day, mondayOf, monthName, shortDay } from "#lib/calendar/index.ts";
 import { faceScale } from "#lib/reactions/index.ts";
 import { loadVerdictDay } from "#lib/use-cases/load-verdict-day.ts";
+import { listPhotos } from "#lib/use-cases/photos/photos.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { NoLunch } from "#app/_ui/no-lunch.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { Amendments } from "../amendments.tsx";
+import { FactsForm } from "../facts-form.client.tsx";
+import { PhotoShelf } from "../photo-shelf.client.tsx";
 import { VerdictDesk } from "../verdict-desk.client.tsx";
 import styles from "../verdicts.module.css";
 
 export default async function Verdicts({ params }: PageProps<"/verdicts/[date]">) {
   const date = Day.safeParse((await params).date);
   if (!date.success) notFound();
-  const view = await loadVerdictDay(await requestContext(), date.data);
+  const context = await requestContext();
+  const view = await loadVerdictDay(context, date.data);
   if (!view) return <NoLunch room="Verdicts" date={date.data} />;
   return (
     <>
@@ -42,6 +46,12 @@ export default async function Verdicts({ params }: PageProps<"/verdicts/[date]">
           />
           <div className={styles.after}>
             <Amendments amended={view.amended} />
+            <FactsForm key={view.facts.revision} lunchId={view.lunchId} facts={view.facts} />
+            <PhotoShelf
+              lunchId={view.lunchId}
+              monday={mondayOf(view.date)}
+              photos={await listPhotos(context, view.lunchId)}
+            />
           </div>
         </>
       )}

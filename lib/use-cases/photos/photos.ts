@@ -1,0 +1,115 @@
+import { randomUUID } from "node:crypto";
+import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { ok, refuse, type Result } from "#lib/base/index.ts";
+import { addDays, type Day } from "#lib/calendar/index.ts";
+import type { Context } from "../context.ts";
+import { contactSheet, squareCollage } from "./arrange-pictures.ts";
+import { cleanPicture, describePictureProblem, type PictureProblem } from "./clean-picture.ts";
+
+export type PhotoProblem = PictureProblem | { readonly kind: "gone" } | { readonly kind: "full" };
+export type PhotoView = {
+  readonly id: string;
+  readonly file: string;
+  readonly thumb: string;
+  readonly width: number;
+  readonly height: number;
+};
+
+/** A lunch holds no more photos than this. */
+const PHOTOS_MOST = 24;
+
+/**
+ * Keeps a photo of a lunch: a clean copy and a thumbnail in `folder`, under names that say nothing. The
+ * file as it came is kept only when asked, with all that it tells.
+ */
+export async function addPhoto(
+  { db }: Context,
+  folder: string,
+  { lunchId, bytes, keepOriginal }: { lunchId: string; bytes: Buffer; keepOriginal: boolean },
+): Promise<Result<PhotoView, PhotoProblem>> {
+  const lunch = await db.lunch.findUnique({
+    where: { id: lunchId },
+    select: { _count: { select: { photos: true } } },
+  });
+  if (!lunch) return refuse({ kind: "gone" });
+  if (lunch._count.photos >= PHOTOS_MOST) return refuse({ kind: "full" });
+  const clean = await cleanPicture(bytes);
+  if (!clean.ok) return clean;
+  const { full, thumb, width, height } = clean.value;
+  const id = randomUUID();
+  const names = { file: `${id}.jpg`, thumb: `${id}-thumb.jpg` };
+  await mkdir(folder, { recursive: true });
+  await writeFile(path.join(folder, names.file), full);
+  await writeFile(path.join(folder, names.thumb), thumb);
+  if (keepOriginal) await writeFile(path.join(folder, originalOf(id)), bytes);
+  // The row comes last: a file without a row is only waste, a row without a file a broken page.
+  await db.photo.create({
+    data: { id, lunchId, ...names, width, height, position: lunch._count.photos },
+  });
+  return ok({ id, ...names, width, height });
+}
+
+/** Takes a photo back, with every file of it. */
+export async function removePhoto({ db }: Context, folder: string, id: string): Promise<void> {
+  const photo = await db.photo.findUnique({ where: { id } });
+  if (!photo) return;
+  await db.photo.delete({ where: { id } });
+  for (const name of [photo.file, photo.thumb, originalOf(id)])
+    await rm(path.join(folder, name), { force: true });
+}
+
+function originalOf(id: string): string {
+  return `${id}.original`;
+}
+
+/** The bytes of a photo or thumbnail on record, or undefined. */
+export async function readPhoto(
+  { db }: Context,
+  folder: string,
+  name: string,
+): Promise<Buffer | undefined> {
+  const photo = await db.photo.findFirst({ where: { OR: [{ file: name }, { thumb: name }] } });
+  return photo ? readFile(path.join(folder, name)).catch(() => undefined) : undefined;
+}
+
+/** Photos of a lunch in their order. */
+export async function listPhotos({ db }: Context, lunchId: string): Promise<PhotoView[]> {
+  return db.photo.findMany({
+    where: { lunchId },
+    orderBy: [{ position: "asc" }, { id: "asc" }],
+    select: { id: true, file: true, thumb: true, width: true, height: true },
+  });
+}
+
+/** All photos of a week as one picture for a post, or undefined when there is none. */
+export async function weekPicture(
+  { db }: Context,
+  folder: string,
+  { monday, shape }: { readonly monday: Day; readonly shape: "sheet" | "square" },
+): Promise<Buffer | undefined> {
+  const photos = await db.photo.findMany({
+    where: { lunch: { date: { gte: monday, lte: addDays(monday, 6) } } },
+    orderBy: [{ lunch: { date: "asc" } }, { position: "asc" }],
+    select: { file: true },
+  });
+  const read = await Promise.all(
+    photos.map(({ file }) => readFile(path.join(folder, file)).catch(() => undefined)),
+  );
+  const pictures = read.filter((picture) => picture !== undefined);
+  if (pictures.length === 0) return undefined;
+  return shape === "sheet" ? contactSheet(pictures) : squareCollage(pictures);
+}
+
+/** Words for a refusal. */
+export function describePhotoProblem(problem: PhotoProblem): string {
+  switch (problem.kind) {
+    case "gone":
+      return "This lunch was removed meanwhile.";
+    case "full":
+      return `A lunch holds ${PHOTOS_MOST} photos. Remove one first.`;
+    case "too-big":
+    case "no-picture":
+      return describePictureProblem(problem);
+  }
+}
