@@ -30,6 +30,7 @@ export { type RuleGroup } from "./explain/rule-groups.ts";
 export { exchanged, reasonsFor, standIns, type StandIn } from "./explain/stand-ins.ts";
 export { whyNot, type WhyNot } from "./explain/why-not.ts";
 export { lpText } from "./lp-text.ts";
+export { momentsOf, type Moment } from "./moments.ts";
 export { monthProgram } from "./month-program.ts";
 export { type LinearProgram } from "./program.ts";
 export { scorePlan, type AimPoints, type Score } from "./score-plan.ts";

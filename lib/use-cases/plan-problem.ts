@@ -24,6 +24,7 @@ import { readForbidden } from "./forbidden-items.ts";
 import { loadEstimates } from "./load-estimates.ts";
 import { shootDays } from "./pencil-week.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
+import { bonusNearItsDay } from "./theme-moments.ts";
 
 /** What a lunch holds when nobody says otherwise (common practice, no source). */
 const PARTS: readonly PlanPart[] = [
@@ -120,7 +121,7 @@ async function themesFor(
         notIn: mondays
           .filter((monday) => !overlapsSeason(season, monday, addDays(monday, 4)))
           .map((monday) => ({ monday, why: "out of season" })),
-        bonus: [],
+        bonus: bonusNearItsDay(season, mondays),
       },
     };
   });

@@ -1,9 +1,10 @@
-import { daySpan, addDays, mediumDay, type Day } from "#lib/calendar/index.ts";
+import { addDays, Day, daySpan, mediumDay } from "#lib/calendar/index.ts";
 import type { Colour, Food, Pattern } from "#lib/catalog/index.ts";
 import { readFoods } from "#lib/db/index.ts";
 import {
   AIM_WORDS,
   AIMS,
+  momentsOf,
   reasonsFor,
   scorePlan,
   standIns,
@@ -16,6 +17,7 @@ import {
   type StandIn,
 } from "#lib/planner/index.ts";
 import type { Context } from "../context.ts";
+import { shootDays } from "../pencil-week.ts";
 import { planProblemFor } from "../plan-problem.ts";
 import { readDesk, withWishes, type Desk, NO_WISHES } from "./desk.ts";
 import { describeWhyNot } from "./describe-why-not.ts";
@@ -59,6 +61,8 @@ export type PickedItem = {
 export type ProposalView = {
   /** Weeks that can be planned at all. */
   readonly openCount: number;
+  /** What the weeks to plan may be about: feasts, round numbers, the day of the series. */
+  readonly moments: readonly string[];
   readonly sliders: readonly { readonly aim: Aim; readonly words: string; readonly at: number }[];
   readonly shown:
     | {
@@ -95,7 +99,8 @@ export async function loadProposal(
     words: AIM_WORDS[aim],
     at: wishes.weights[aim],
   }));
-  if (!stored) return { openCount: mondays.length, sliders, shown: undefined };
+  const moments = await readMoments(context, mondays);
+  if (!stored) return { openCount: mondays.length, moments, sliders, shown: undefined };
   const problem = withWishes(await planProblemFor(context.db, mondays, context.today), wishes);
   const [foods, beside] = await Promise.all([
     readFoods(context.db),
@@ -108,6 +113,7 @@ export async function loadProposal(
   const there = new Set(plan.weeks.flatMap((week) => week.lunches).flatMap((l) => l.itemIds));
   return {
     openCount: mondays.length,
+    moments,
     sliders,
     shown: {
       weeks: draw.weeks(plan),
@@ -131,6 +137,18 @@ export async function loadProposal(
         .sort((one, other) => (one.name < other.name ? -1 : 1)),
     },
   };
+}
+
+async function readMoments({ db }: Context, mondays: readonly Day[]): Promise<string[]> {
+  const [monday] = mondays;
+  if (monday === undefined) return [];
+  const [before, first, days] = await Promise.all([
+    db.lunch.count({ where: { date: { lt: monday } } }),
+    db.lunch.findFirst({ orderBy: { date: "asc" }, select: { date: true } }),
+    Promise.all(mondays.map((one) => shootDays(db, one))),
+  ]);
+  const firstOn = first ? Day.parse(first.date) : undefined;
+  return momentsOf(mondays, days.flat(), before, firstOn).map(({ words }) => words);
 }
 
 type Drawer = {

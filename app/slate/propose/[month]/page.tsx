@@ -51,6 +51,7 @@ export default async function ProposePage({
       </PageHead>
       <div className={styles.desk}>
         <div className={styles.main}>
+          {view.moments.length > 0 && <p className="sheet">{view.moments.join(". ")}.</p>}
           <Main view={view} month={month.data} />
           {obstacles && (
             <section className="sheet broken">
