@@ -7,6 +7,7 @@ export default defineConfig({
   test: {
     include: ["tests/{unit,property,integration}/**/*.test.{ts,tsx}"],
     globalSetup: ["tests/support/template-database.ts"],
+    setupFiles: ["tests/support/steady-seeds.ts"],
     isolate: false,
     testTimeout: 60_000,
     hookTimeout: 60_000,
