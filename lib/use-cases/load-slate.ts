@@ -8,6 +8,7 @@ import {
   type Day,
 } from "#lib/calendar/index.ts";
 import {
+  keepUntilWritten,
   parseColumn,
   readEpisodes,
   readSettings,
@@ -101,11 +102,16 @@ export type SlateView = {
   readonly seasonThemes: readonly { readonly id: string; readonly name: string }[];
 };
 
-/** The weeks of a month, empty ones too, with what they repeat and how closely they echo earlier ones. */
-export async function loadSlate({ db }: Context, monthDay: Day): Promise<SlateView> {
+/**
+ * The weeks of a month, empty ones too, with what they repeat and how closely they echo earlier ones.
+ * Shared until something is written, as one leafs to and fro between months.
+ */
+export function loadSlate({ db }: Context, monthDay: Day): Promise<SlateView> {
   const mondays = weeksOfMonth(monthDay);
-  const { weeks } = await loadWeeks(db, mondays, "tag");
-  return { weeks, seasonThemes: await themesInSeason(db, mondays) };
+  return keepUntilWritten(db, `slate ${mondays.join(" ")}`, async () => {
+    const { weeks } = await loadWeeks(db, mondays, "tag");
+    return { weeks, seasonThemes: await themesInSeason(db, mondays) };
+  });
 }
 
 /** One week as the slate shows it, with the themes in season then. */
