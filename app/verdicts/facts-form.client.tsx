@@ -19,14 +19,17 @@ export function FactsForm({
   );
   const [hard, setHard] = useState(facts.hard);
   const [pickups, setPickups] = useState(facts.pickups);
+  // Only what this form has seen counts: a page that refreshes around it must not carry it over a change.
+  const [revision, setRevision] = useState(facts.revision);
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [status, setStatus] = useState("");
   const save = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
     const state = await saveDayFactsAction({
-      ...{ lunchId, revision: facts.revision, hard, pickups },
+      ...{ lunchId, revision, hard, pickups },
       minutes: minutes.trim() === "" ? null : Number(minutes.replace(",", ".")),
     }).catch(() => undefined);
+    if (state?.kind === "saved") setRevision(revision + 1);
     setProblems(state?.kind === "invalid" ? state.fields : {});
     if (!state) setStatus("Noonbook did not answer; what you typed is still here. Try again.");
     else
@@ -34,6 +37,7 @@ export function FactsForm({
   };
   const onType = (set: (value: string) => void) => (event: { target: { value: string } }) => {
     set(event.target.value);
+    setStatus("");
   };
   return (
     <form className={`sheet ${styles.facts}`} onSubmit={(event) => void save(event)} noValidate>

@@ -46,7 +46,7 @@ export default async function Verdicts({ params }: PageProps<"/verdicts/[date]">
           />
           <div className={styles.after}>
             <Amendments amended={view.amended} />
-            <FactsForm key={view.facts.revision} lunchId={view.lunchId} facts={view.facts} />
+            <FactsForm key={view.lunchId} lunchId={view.lunchId} facts={view.facts} />
             <PhotoShelf
               lunchId={view.lunchId}
               monday={mondayOf(view.date)}

@@ -1,0 +1,128 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Browser } from "playwright-core";
+import sharp from "sharp";
+import { axeFindings } from "#tests/support/axe.ts";
+import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { jpegSegments } from "#tests/support/jpeg-segments.ts";
+import { startServer, type RunningServer } from "#tests/support/server.ts";
+
+const DAY = "/verdicts/2026-03-10";
+
+let server: RunningServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  server = await startServer("2026-03-11");
+  browser = await openBrowser();
+  const { page } = await openPage(browser);
+  await page.goto(`${server.url}/welcome`);
+  await page.getByRole("button", { name: /demo/i }).click();
+  await page.getByRole("heading", { name: "March 2026" }).waitFor();
+  await page.context().close();
+});
+afterAll(async () => {
+  await browser.close();
+  server.stop();
+});
+
+/** A phone's picture lying on its side, with maker, place and time in it. */
+function phonePicture(): Promise<Buffer> {
+  return sharp({ create: { width: 300, height: 200, channels: 3, background: "#c84" } })
+    .jpeg()
+    .withExif({
+      IFD0: { Make: "Harbour Optics", DateTime: "2026:03:10 07:41:00" },
+      IFD3: { GPSLatitudeRef: "N", GPSLatitude: "54/1 19/1 0/1" },
+    })
+    .withMetadata({ orientation: 6 })
+    .toBuffer();
+}
+
+test("the facts of a day are typed, corrected, kept, and not overwritten by an older page", async () => {
+  const { page, complaints } = await openPage(browser, { width: 390 });
+  const { page: other } = await openPage(browser, { width: 390 });
+  for (const one of [page, other]) await one.goto(server.url + DAY);
+  const minutes = page.getByLabel("Minutes it took (optional)");
+  await minutes.fill("about twenty");
+  await page.getByLabel("What was hard (optional)").fill("the bay leaf would not lie flat");
+  await page.getByRole("button", { name: "Keep the facts" }).click();
+  await page.getByText("Write the minutes as a number.").waitFor();
+  expect(await minutes.inputValue()).toBe("about twenty");
+  await minutes.fill("21,5");
+  await page.getByRole("button", { name: "Keep the facts" }).click();
+  await page.getByRole("status").filter({ hasText: "Kept." }).waitFor();
+  // The same form saves again: it knows its own first save.
+  await page.getByLabel("Pick-ups: what the camera missed (optional)").fill("the lid from above");
+  await page.getByRole("button", { name: "Keep the facts" }).click();
+  await page.getByRole("status").filter({ hasText: "Kept." }).waitFor();
+
+  await other.getByLabel("What was hard (optional)").fill("nothing");
+  await other.getByRole("button", { name: "Keep the facts" }).click();
+  await other.getByText("This day was changed elsewhere since you opened it.").waitFor();
+  expect(await other.getByLabel("What was hard (optional)").inputValue()).toBe("nothing");
+
+  await page.reload();
+  expect(await minutes.inputValue()).toBe("21.5");
+  const hard = await page.getByLabel("What was hard (optional)").inputValue();
+  expect(hard).toBe("the bay leaf would not lie flat");
+  const pickups = page.getByLabel("Pick-ups: what the camera missed (optional)");
+  expect(await pickups.inputValue()).toBe("the lid from above");
+  expect(complaints).toEqual([]);
+  for (const one of [page, other]) await one.context().close();
+});
+
+test("a photo is kept upright with nothing else in it, shown, and taken back", async () => {
+  const { page, complaints } = await openPage(browser, { width: 390 });
+  await page.goto(server.url + DAY);
+  const taken = await phonePicture();
+  expect(taken.includes("Harbour Optics")).toBe(true);
+  const photo = { name: "IMG_0001.jpg", mimeType: "image/jpeg", buffer: taken };
+  await page.getByLabel("Take or choose a photo").setInputFiles(photo);
+  await page.getByRole("button", { name: "Keep the photo" }).click();
+  const shown = page.getByRole("img", { name: "Photo 1 of this lunch" });
+  await shown.waitFor();
+  const link = page.getByRole("link", { name: "Photo 1 of this lunch" });
+  const address = (await link.getAttribute("href")) ?? "";
+  const response = await page.request.get(server.url + address);
+  const kept = await response.body();
+  expect(await sharp(kept).metadata()).toMatchObject({ width: 200, height: 300 });
+  // No Exif, XMP or IPTC segment (ITU-T T.81, B.2.4.6: APP1 to APP15).
+  const extra = jpegSegments(kept).filter(({ marker }) => marker >= 0xffe1 && marker <= 0xffef);
+  expect(extra).toEqual([]);
+  expect(kept.includes("Harbour Optics")).toBe(false);
+  const sheet = await page.request.get(`${server.url}/photos/week/2026-03-09`);
+  expect([sheet.status(), sheet.headers()["content-type"]]).toEqual([200, "image/jpeg"]);
+
+  await page.getByRole("button", { name: "Remove photo 1" }).click();
+  await shown.waitFor({ state: "detached" });
+  expect((await page.request.get(server.url + address)).status()).toBe(404);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("a file that is no picture is refused in words, and the page stays", async () => {
+  const { page } = await openPage(browser, { width: 390 });
+  await page.goto(server.url + DAY);
+  const text = { name: "note.jpg", mimeType: "image/jpeg", buffer: Buffer.from("not a picture") };
+  await page.getByLabel("Take or choose a photo").setInputFiles(text);
+  await page.getByRole("button", { name: "Keep the photo" }).click();
+  await page.getByText("This is no picture that can be read here.").waitFor();
+  expect(await page.getByRole("img", { name: "Photo 1 of this lunch" }).count()).toBe(0);
+  await page.context().close();
+});
+
+test.each([
+  [390, false],
+  [390, true],
+  [1280, false],
+  [1280, true],
+])("with a photo on its shelf the page passes axe at %i px (dark: %s)", async (width, dark) => {
+  const { page } = await openPage(browser, { width, dark });
+  await page.goto(server.url + DAY);
+  const photo = { name: "a.jpg", mimeType: "image/jpeg", buffer: await phonePicture() };
+  await page.getByLabel("Take or choose a photo").setInputFiles(photo);
+  await page.getByRole("button", { name: "Keep the photo" }).click();
+  await page.getByRole("status").filter({ hasText: "Kept." }).waitFor();
+  await page.getByRole("img", { name: "Photo 1 of this lunch" }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.context().close();
+});
