@@ -3,6 +3,7 @@
 import { refresh } from "next/cache";
 import { invalid, refused, saved, type FormState } from "#app/_forms/form-state.ts";
 import { requestContext } from "#app/_server/context.ts";
+import { photosFolder } from "#app/_server/places.ts";
 import { describeLockProblem, lockEpisode, LockEpisodeInput } from "#lib/use-cases/lock-episode.ts";
 import { PencilWeekInput } from "#lib/use-cases/pencil-week.input.ts";
 import { describePencilProblem, pencilWeek } from "#lib/use-cases/pencil-week.ts";
@@ -17,6 +18,7 @@ import {
   removeEpisode,
   RemoveEpisodeInput,
 } from "#lib/use-cases/edit-episode.ts";
+import { clearingPhotoFiles } from "#lib/use-cases/photos/photo-files.ts";
 import { describeUndoProblem, undoSlate } from "#lib/use-cases/undo-slate.ts";
 
 /** Public endpoint: trusts nothing it is handed. */
@@ -64,7 +66,10 @@ export async function editEpisodeAction(input: unknown): Promise<FormState> {
 export async function moveEpisodeAction(input: unknown): Promise<FormState> {
   const parsed = MoveEpisodeInput.safeParse(input);
   if (!parsed.success) return invalid(parsed.error);
-  const outcome = await moveEpisode(await requestContext(), parsed.data);
+  const context = await requestContext();
+  const outcome = await clearingPhotoFiles(context, photosFolder(), () =>
+    moveEpisode(context, parsed.data),
+  );
   if (!outcome.ok) return refused(describeEpisodeProblem(outcome.problem));
   return { kind: "saved", href: `/slate/week/${parsed.data.monday}` };
 }
@@ -73,14 +78,18 @@ export async function moveEpisodeAction(input: unknown): Promise<FormState> {
 export async function removeEpisodeAction(input: unknown): Promise<FormState> {
   const parsed = RemoveEpisodeInput.safeParse(input);
   if (!parsed.success) return invalid(parsed.error);
-  const outcome = await removeEpisode(await requestContext(), parsed.data.episodeId);
+  const context = await requestContext();
+  const outcome = await clearingPhotoFiles(context, photosFolder(), () =>
+    removeEpisode(context, parsed.data.episodeId),
+  );
   if (!outcome.ok) return refused(describeEpisodeProblem(outcome.problem));
   return { kind: "saved", href: "/slate" };
 }
 
 /** Takes back the slate's last change; takes no input. */
 export async function undoSlateAction(): Promise<FormState> {
-  const outcome = await undoSlate(await requestContext());
+  const context = await requestContext();
+  const outcome = await clearingPhotoFiles(context, photosFolder(), () => undoSlate(context));
   if (!outcome.ok) return refused(describeUndoProblem(outcome.problem));
   refresh();
   return saved;

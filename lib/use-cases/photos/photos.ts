@@ -1,11 +1,12 @@
 import { randomUUID } from "node:crypto";
-import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { ok, refuse, type Result } from "#lib/base/index.ts";
 import { addDays, type Day } from "#lib/calendar/index.ts";
 import type { Context } from "../context.ts";
 import { contactSheet, squareCollage } from "./arrange-pictures.ts";
 import { cleanPicture, describePictureProblem, type PictureProblem } from "./clean-picture.ts";
+import { originalOf, removeFiles } from "./photo-files.ts";
 
 export type PhotoProblem = PictureProblem | { readonly kind: "gone" } | { readonly kind: "full" };
 export type PhotoView = {
@@ -44,9 +45,15 @@ export async function addPhoto(
   await writeFile(path.join(folder, names.thumb), thumb);
   if (keepOriginal) await writeFile(path.join(folder, originalOf(id)), bytes);
   // The row comes last: a file without a row is only waste, a row without a file a broken page.
-  await db.photo.create({
-    data: { id, lunchId, ...names, width, height, position: lunch._count.photos },
-  });
+  try {
+    await db.photo.create({
+      data: { id, lunchId, ...names, width, height, position: lunch._count.photos },
+    });
+  } catch (problem) {
+    // The lunch may have gone while the picture was made.
+    await removeFiles(folder, { id, ...names });
+    throw problem;
+  }
   return ok({ id, ...names, width, height });
 }
 
@@ -55,12 +62,7 @@ export async function removePhoto({ db }: Context, folder: string, id: string): 
   const photo = await db.photo.findUnique({ where: { id } });
   if (!photo) return;
   await db.photo.delete({ where: { id } });
-  for (const name of [photo.file, photo.thumb, originalOf(id)])
-    await rm(path.join(folder, name), { force: true });
-}
-
-function originalOf(id: string): string {
-  return `${id}.original`;
+  await removeFiles(folder, photo);
 }
 
 /** The bytes of a photo or thumbnail on record, or undefined. */
