@@ -1,11 +1,15 @@
 "use client";
 
+import Link from "next/link";
 import { useState } from "react";
 import type { Check } from "#lib/drafts/index.ts";
 import { Icon } from "#app/_ui/icon.tsx";
 import { settleFindingAction } from "./actions.ts";
 import styles from "./copydesk.module.css";
 import type { PieceKey } from "./piece-key.ts";
+
+/** Guards of times that are marked on the page of chapters and files. */
+const ON_THE_FILES_PAGE: ReadonlySet<Check["kind"]> = new Set(["chapters", "screen"]);
 
 /** What every guard looked for and found, each finding with its fixes at hand. */
 export function Guards({
@@ -64,6 +68,11 @@ export function Guards({
                       {fix.label}
                     </button>
                   ))}
+                  {ON_THE_FILES_PAGE.has(check.kind) && (
+                    <Link className="btn plain slim" href={`/copydesk/${piece.monday}/files`}>
+                      Mend the times
+                    </Link>
+                  )}
                   {check.level === "look" && (
                     <button
                       className="btn plain slim"

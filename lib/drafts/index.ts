@@ -52,4 +52,4 @@ export {
 export { toHtml, toMarkdown } from "./outputs/markup.ts";
 export { countText, readingEase, readingGrade } from "./outputs/readability.ts";
 export { boardPost, type BoardPost, type BoardSubject } from "./board/board-post.ts";
-export { screenShares, type ScreenShare } from "./timing/screen-share.ts";
+export { screenShares, shareNamed, type ScreenShare } from "./timing/screen-share.ts";

@@ -11,6 +11,7 @@ import {
   type TemplateRecord,
 } from "#lib/db/index.ts";
 import { openerTurn, tellingOf, type EpisodeRecords, type Told } from "#lib/drafts/index.ts";
+import { readTimes, type EpisodeTimes } from "./episode-times.ts";
 import { readEpisodeRecords } from "./read-episode-records.ts";
 
 /** How far back an opener is compared with the earlier ones. */
@@ -23,6 +24,7 @@ export type CopyDeskGround = {
   readonly drafts: readonly DraftRecord[];
   readonly templates: readonly TemplateRecord[];
   readonly settings: Settings;
+  readonly times: EpisodeTimes;
   /** The same records told with an opener of one's choice. */
   readonly told: (salt: number) => Told;
   /** The opener that echoes none of last month’s. */
@@ -37,10 +39,11 @@ export async function readCopyDeskGround(
 ): Promise<CopyDeskGround | undefined> {
   const found = await readEpisodeRecords(db, monday, today);
   if (!found) return undefined;
-  const [drafts, templates, settings, openers] = await Promise.all([
+  const [drafts, templates, settings, times, openers] = await Promise.all([
     readDrafts(db, found.episode.id),
     readTemplates(db),
     readSettings(db),
+    readTimes(db, found.episode.id),
     readOpeners(db, weeksLater(monday, -ECHO_WEEKS), monday),
   ]);
   const tellings = new Map<number, Told>();
@@ -50,7 +53,7 @@ export async function readCopyDeskGround(
     return made;
   };
   const salt = openers.length === 0 ? 0 : openerTurn(told(0), openers);
-  return { ...found, drafts, templates, settings, told, salt };
+  return { ...found, drafts, templates, settings, times, told, salt };
 }
 
 /** The Mondays of the episodes before and after one, where there are any. */

@@ -65,7 +65,12 @@ export async function loadBoard({ db, today }: Context, ask: BoardAsk): Promise<
   const checks = checksOf(own, {
     ...{ kind: "lunch-post", today, facts: [], owed, children: records.children },
     ...{ privateWords: settings.privateWords, surprise: "", revealOn: null },
-    ...{ foods: [...new Set(items.map(({ food }) => food))], scrapped: [], limits: settings },
+    ...{
+      foods: [...new Set(items.map(({ food }) => food))],
+      scrapped: [],
+      limits: settings,
+      times: null,
+    },
   });
   return {
     ...{ foods: found.foods, themes: found.themes, checks },

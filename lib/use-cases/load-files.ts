@@ -64,25 +64,21 @@ export async function loadFiles(
   ]);
   if (!ground) return undefined;
   const { episode, records, settings } = ground;
-  const [marks, screen, row, recipes] = await Promise.all([
-    db.chapterMark.findMany({ where: { episodeId: episode.id }, orderBy: { seconds: "asc" } }),
-    db.screenTime.findMany({ where: { episodeId: episode.id } }),
-    db.episode.findUnique({ where: { id: episode.id }, select: { runtimeSeconds: true } }),
-    readHouseRecipes(
-      db,
-      records.lunches.flatMap(({ items }) => items.map(({ foodId }) => foodId)),
-    ),
-  ]);
+  const { marks, screen, runtimeSeconds } = ground.times;
+  const recipes = await readHouseRecipes(
+    db,
+    records.lunches.flatMap(({ items }) => items.map(({ foodId }) => foodId)),
+  );
   const outline = pieceView(ground, "outline", null);
   const beats = beatsOf(ownLines(outline.body, []), settings.wordsPerMinute);
   const estimate = beats.reduce((sum, beat) => sum + beat.seconds, 0);
-  const total = row?.runtimeSeconds ?? estimate;
+  const total = runtimeSeconds ?? estimate;
   const chapters: readonly Chapter[] = marks.length > 0 ? marks : chaptersOf(beats);
   const description = pieceView(ground, "description", null).body;
   const counts = countText(description);
   return {
     ...{ ...deskView(ground), ...near, revision: episode.revision, lawNote: settings.lawNote },
-    runtime: row?.runtimeSeconds ? runningTime(row.runtimeSeconds) : "",
+    runtime: runtimeSeconds ? runningTime(runtimeSeconds) : "",
     isMarked: marks.length > 0,
     chapters: chapters.map(({ seconds, title }) => ({ time: runningTime(seconds), title })),
     problems: chapterProblems(chapters, total).map((one) => describeChapterProblem(one, chapters)),

@@ -26,6 +26,7 @@ import {
   type TemplateProblem,
 } from "#lib/drafts/index.ts";
 import type { CopyDeskGround } from "./copy-desk-ground.ts";
+import { guardedTimes } from "./episode-times.ts";
 
 /** A record behind a sentence, as the page shows it. */
 export type RecordView = {
@@ -145,7 +146,16 @@ export function templateVersion({ templates }: CopyDeskGround, kind: DraftKind):
   return templates.filter((template) => template.kind === kind).at(-1)?.version ?? 0;
 }
 
-type CommonGround = Omit<GuardGround, "kind" | "owed">;
+/** Seconds the outline is estimated to take, as it stands, at the user's speaking rate. */
+export function outlineSeconds(ground: CopyDeskGround): number {
+  const stored = storedPiece(ground, "outline", null);
+  const composed = composePiece(ground, "outline", null, stored);
+  const body = stored?.body ?? (composed.ok ? composed.value.text : "");
+  const beats = beatsOf(ownLines(body, []), ground.settings.wordsPerMinute);
+  return beats.reduce((sum, beat) => sum + beat.seconds, 0);
+}
+
+type CommonGround = Omit<GuardGround, "kind" | "owed" | "times">;
 const commonGrounds = new WeakMap<CopyDeskGround, CommonGround>();
 
 /** What a text of a piece is checked against. */
@@ -163,7 +173,15 @@ function guardGround(ground: CopyDeskGround, kind: DraftKind, lunchId: string | 
       ? [detail.text]
       : [],
   );
-  return { ...common, kind, owed };
+  // The description is what an episode’s chapters are published with.
+  const times =
+    kind === "description"
+      ? guardedTimes(ground.times, {
+          ...{ records: ground.records, lawNote: ground.settings.lawNote },
+          estimate: () => outlineSeconds(ground),
+        })
+      : null;
+  return { ...common, kind, owed, times };
 }
 
 /** What holds for every piece of an episode. */

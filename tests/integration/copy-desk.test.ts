@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#lib/calendar/index.ts";
+import { writeSettings } from "#lib/db/index.ts";
 import type { Context } from "#lib/use-cases/context.ts";
 import { loadBoard } from "#lib/use-cases/load-board.ts";
 import { loadFiles } from "#lib/use-cases/load-files.ts";
@@ -181,6 +182,35 @@ describe("copy desk", () => {
     expect(view?.problems).toEqual([]);
     expect(view?.files[0]?.text).toBe("0:00 Opener\n1:00 Monday\n4:30 Closer");
     expect(view?.shares[0]?.percent).toBe(30);
+  });
+
+  it("chapters and on-screen shares hold the description back in the pack until mended or kept", async () => {
+    const context = await packedWeek();
+    await writeSettings(context.db, { lawNote: "Count a child past 30 % of an episode." });
+    const typed = {
+      ...{ monday: MONDAY, revision: 1, runtime: "5:00" },
+      chapters: [
+        { time: "0:00", title: "Opener" },
+        { time: "1:00", title: "Monday" },
+      ],
+      screen: [{ childId: "c1", time: "2:00" }],
+    };
+    await markTimes(context, MarkTimesInput.parse(typed));
+    const open = async () => {
+      const pieces = (await loadPack(context, MONDAY))?.pieces ?? [];
+      return pieces.flatMap((piece) => (piece.open > 0 ? [[piece.kind, piece.open]] : []));
+    };
+    expect(await open()).toEqual([["description", 2]]);
+    const held = (await description(context)).checks.flatMap(({ kind, findings }) =>
+      findings.map(({ key }) => ({ kind, key })),
+    );
+    expect(held.map(({ kind }) => kind)).toEqual(["chapters", "screen"]);
+    const chapters = [...typed.chapters, { time: "4:30", title: "Closer" }];
+    await markTimes(context, MarkTimesInput.parse({ ...typed, revision: 2, chapters }));
+    expect(await open()).toEqual([["description", 1]]);
+    const key = held[1]?.key ?? "";
+    await settleFinding(context, { ...KEY, revision: 0, key, fix: null });
+    expect(await open()).toEqual([]);
   });
 
   it("a post of one food counts right", async () => {

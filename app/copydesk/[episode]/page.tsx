@@ -102,6 +102,13 @@ function Piece({ monday, piece }: { readonly monday: Day; readonly piece: PieceV
           ? `Open: ${lights.map((check) => check.title).join(", ")}`
           : `${piece.checks.length} guards, nothing open`}
       </p>
+      {piece.open > 0 && (
+        <p className="noprint">
+          <Link className="btn plain slim" href={pieceHref(monday, piece)} prefetch={false}>
+            See and mend<span className="sr"> {name}</span>
+          </Link>
+        </p>
+      )}
       {piece.body === "" ? (
         <p className="quiet">The records hold nothing for this one yet.</p>
       ) : (

@@ -1,3 +1,4 @@
+import { chaptersIn } from "../timing/chapters.ts";
 import { capital } from "../words/index.ts";
 import type { Fix, OwnSentence } from "./check.ts";
 
@@ -7,6 +8,8 @@ export function applyFix(lines: readonly (readonly OwnSentence[])[], fix: Fix): 
   switch (fix.kind) {
     case "begin":
       return joined(beginWith(texts, fix.text));
+    case "chapters":
+      return joined(withChapters(texts, fix.text));
     case "strike":
       return joined(
         texts.map((line, index) =>
@@ -39,6 +42,15 @@ function beginWith(lines: readonly (readonly string[])[], text: string): string[
           at === 2 ? [one.replace(/^Sound:\s*/u, "")] : [one],
         )
       : line,
+  );
+}
+
+/** Puts other chapter lines where the first of the present ones stands; the present ones go. */
+function withChapters(lines: readonly (readonly string[])[], text: string): string[][] {
+  const own = new Set(chaptersIn(lines.map((line) => line.join(" "))).map(({ line }) => line));
+  const [first] = own;
+  return lines.flatMap((line, index) =>
+    index === first && text !== "" ? [[text]] : own.has(index) ? [] : [[...line]],
   );
 }
 

@@ -2,6 +2,8 @@ import type { Day } from "#lib/calendar/index.ts";
 import type { Fact } from "../facts/fact.ts";
 import type { DraftChild } from "../records.ts";
 import type { DraftKind } from "../template/kinds.ts";
+import type { Chapter } from "../timing/chapters.ts";
+import type { ScreenShare } from "../timing/screen-share.ts";
 import type { Sentence } from "../text/sentences.ts";
 import type { Span } from "./private-words.ts";
 
@@ -26,6 +28,16 @@ export type GuardGround = {
   readonly foods: readonly string[];
   /** Foods that stayed out and were packed on no other day. */
   readonly scrapped: readonly string[];
+  /** Times of the finished episode; null for a text that goes without them. */
+  readonly times: {
+    /** As marked by the user; empty: none are. */
+    readonly chapters: readonly Chapter[];
+    /** Null: nobody knows. */
+    readonly totalSeconds: number | null;
+    readonly shares: readonly ScreenShare[];
+    /** Whether the user's note on local rules names a share at all. */
+    readonly namesShare: boolean;
+  } | null;
   readonly limits: {
     readonly titleMax: number;
     readonly descriptionMax: number;
@@ -46,7 +58,9 @@ export type Fix =
       readonly text: string;
     }
   | { readonly kind: "strike"; readonly label: string; readonly place: Place }
-  | { readonly kind: "begin"; readonly label: string; readonly text: string };
+  | { readonly kind: "begin"; readonly label: string; readonly text: string }
+  /** Other chapter lines in the place of those that stand there; an empty text takes them out. */
+  | { readonly kind: "chapters"; readonly label: string; readonly text: string };
 
 /** Something to mend before a text is copied. */
 export type Finding = {
@@ -79,7 +93,9 @@ export type CheckKind =
   | "scrapped"
   | "dates"
   | "lengths"
-  | "links";
+  | "links"
+  | "chapters"
+  | "screen";
 
 /** The sentences of a text with where each stands. */
 export function placed(

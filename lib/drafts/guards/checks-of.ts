@@ -5,6 +5,7 @@ import { checkDisclosure } from "./disclosure.ts";
 import { checkLengths, checkLinks } from "./lengths.ts";
 import { checkNames, checkPlaces } from "./private.ts";
 import { checkSurprise } from "./surprise.ts";
+import { checkChapters, checkScreen } from "./times.ts";
 
 /** Every guard of a text, in the order they are shown. */
 export function checksOf(lines: readonly (readonly OwnSentence[])[], ground: GuardGround): Check[] {
@@ -19,6 +20,7 @@ export function checksOf(lines: readonly (readonly OwnSentence[])[], ground: Gua
     checkDates(lines, ground),
     checkLengths(lines, ground),
     checkLinks(lines),
+    ...(ground.times === null ? [] : [checkChapters(lines, ground), checkScreen(ground)]),
   ];
 }
 

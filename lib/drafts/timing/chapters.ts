@@ -78,6 +78,21 @@ export function chapterLines(chapters: readonly Chapter[]): string {
     .join("\n");
 }
 
+const CHAPTER_LINE = /^((?:\d{1,2}:)?\d{1,3}:\d{2})\s+(\S.*)$/u;
+
+/**
+ * The chapters that stand in the lines of a text, each with its line from 0. One line that begins with a
+ * time is a sentence about a morning; two, or one at 0:00, are chapters.
+ */
+export function chaptersIn(lines: readonly string[]): (Chapter & { readonly line: number })[] {
+  const found = lines.flatMap((text, line) => {
+    const [, time = "", title = ""] = CHAPTER_LINE.exec(text.trim()) ?? [];
+    const seconds = time === "" ? undefined : readRunningTime(time);
+    return seconds === undefined ? [] : [{ line, seconds, title }];
+  });
+  return found.length > 1 || found[0]?.seconds === 0 ? found : [];
+}
+
 function padded(seconds: number, isLong: boolean): string {
   return isLong && seconds < 3600 ? runningTime(seconds).padStart(5, "0") : runningTime(seconds);
 }

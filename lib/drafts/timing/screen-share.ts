@@ -17,10 +17,15 @@ export function screenShares(
   totalSeconds: number,
   note: string,
 ): ScreenShare[] {
-  const named = /(\d{1,3})(?:[.,]\d+)?\s*(?:%|per ?cent)/iu.exec(note)?.[1];
-  const most = named === undefined ? null : Number(named);
+  const most = shareNamed(note);
   return children.map(({ name, seconds }) => {
     const percent = totalSeconds > 0 ? Math.min(100, (seconds / totalSeconds) * 100) : 0;
     return { name, seconds, percent, beyond: most !== null && percent >= most ? most : null };
   });
+}
+
+/** The first percentage in a note, 0 to 100; null when it names none. */
+export function shareNamed(note: string): number | null {
+  const named = /(\d{1,3})(?:[.,]\d+)?\s*(?:%|per ?cent)/iu.exec(note)?.[1];
+  return named === undefined ? null : Number(named);
 }

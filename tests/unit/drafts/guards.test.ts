@@ -18,6 +18,7 @@ const GROUND: GuardGround = {
   ...{ owed: ["We were given the rye rolls for free."], privateWords: ["Lamp Street School"] },
   ...{ surprise: WEEK.surprise, revealOn: WEEK.revealOn },
   ...{ foods: ["carrots", "plums", "rye rolls", "gluten-free bread"], scrapped: ["plums"] },
+  times: null,
   limits: { titleMax: 40, descriptionMax: 4000, firstLinesMax: 150 },
 };
 const DISCLOSED = "We were given the rye rolls for free.\n";
@@ -109,5 +110,79 @@ describe("guards", () => {
     expect(check?.findings.map(({ text }) => text)).toEqual([
       `“${"x".repeat(41)}” has 41 letters, 1 too many.`,
     ]);
+  });
+
+  // Common practice of video hosts, from memory: first at 0:00, ascending, three or more, ten seconds each.
+  const MARKED = [
+    { seconds: 0, title: "Opener" },
+    { seconds: 60, title: "Monday" },
+    { seconds: 270, title: "Closer" },
+  ];
+  const TIMES = { chapters: [], totalSeconds: 300, shares: [], namesShare: false };
+  const BODY = `${DISCLOSED}Hello there.`;
+  const chapters = (body: string, times: Partial<NonNullable<GuardGround["times"]>> = {}) =>
+    broken(body, { kind: "description", times: { ...TIMES, ...times } }).find(
+      ({ kind }) => kind === "chapters",
+    );
+  const mend = (body: string, check: Check | undefined, label: string): string => {
+    const fix = check?.findings.flatMap(({ fixes }) => fixes).find((one) => one.label === label);
+    if (!fix) throw new Error(`no fix “${label}”`);
+    return applyFix(ownLines(body, []), fix);
+  };
+
+  it.each([
+    ["0:05 Opener\n1:00 Monday\n4:30 Closer", ["The first chapter, “Opener”, must begin at 0:00."]],
+    ["0:00 Opener\n4:30 Closer", ["There must be 3 chapters or more."]],
+    [
+      "0:00 Opener\n2:00 Monday\n1:00 Closer",
+      ["What follows “Monday” must begin later than it does."],
+    ],
+    [
+      "0:00 Opener\n1:00 Monday\n1:09 Closer",
+      ["“Monday” is shorter than 10 seconds: give it more, or leave it out."],
+    ],
+    [
+      "0:00 Opener\n1:00 Monday\n4:51 Closer",
+      ["“Closer” is shorter than 10 seconds: give it more, or leave it out."],
+    ],
+    ["0:00 Opener\n1:00 Monday\n4:50 Closer", []],
+    ["7:40 and we were out of the door.", []],
+  ])("hold a description back over chapters that cannot be taken up: %j", (text, told) => {
+    const check = chapters(`${BODY}\n${text}`);
+    expect(check?.findings.map((finding) => finding.text) ?? []).toEqual(told);
+  });
+
+  it("begin the first chapter at 0:00, write the marked ones, or take them out, at one press", () => {
+    const late = `${BODY}\n0:05 Opener\n1:00 Monday\n4:30 Closer\nGoodbye.`;
+    expect(mend(late, chapters(late), "Begin it at 0:00")).toBe(late.replace("0:05", "0:00"));
+    const check = chapters(late, { chapters: MARKED });
+    const written = mend(late, check, "Write the marked chapters");
+    expect(written).toBe(late.replace("0:05", "0:00"));
+    expect(chapters(written, { chapters: MARKED })).toBeUndefined();
+    expect(mend(late, check, "Take the chapters out")).toBe(`${BODY}\nGoodbye.`);
+  });
+
+  it("look at the marked chapters of a description that holds none, and at no other text", () => {
+    const marked = MARKED.slice(0, 2);
+    expect(chapters(BODY, { chapters: MARKED })).toBeUndefined();
+    const check = chapters(BODY, { chapters: marked });
+    expect(check?.findings.map(({ text, fixes }) => [text, fixes])).toEqual([
+      ["There must be 3 chapters or more.", []],
+    ]);
+    expect(broken(`${BODY}\n0:00 A\n0:01 B`).map(({ kind }) => kind)).not.toContain("chapters");
+  });
+
+  it("count a child’s time on screen against the share the note names, without judging", () => {
+    const share = { name: "Pip", seconds: 120, percent: 40 };
+    const screen = (beyond: number | null) =>
+      broken(BODY, {
+        kind: "description",
+        times: { ...TIMES, namesShare: true, shares: [{ ...share, beyond }] },
+      }).find(({ kind }) => kind === "screen");
+    expect(screen(null)).toBeUndefined();
+    expect(screen(30)?.findings.map(({ text }) => text)).toEqual([
+      "Pip is on screen for 40 % of the running time; your note names 30 %. A count, not legal advice.",
+    ]);
+    expect(screen(30)?.level).toBe("look");
   });
 });
