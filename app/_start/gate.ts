@@ -233,7 +233,9 @@ function showPage(response: ServerResponse, status: number, html: string): void 
     "content-security-policy":
       "default-src 'none'; style-src 'unsafe-inline'; form-action 'self'; frame-ancestors 'none'",
     "x-content-type-options": "nosniff",
-    "referrer-policy": "no-referrer",
+    // With "no-referrer" a browser sends the form with the origin "null", and the door would refuse its
+    // own page (Fetch standard, "append a request Origin header").
+    "referrer-policy": "same-origin",
   });
   response.end(html);
 }

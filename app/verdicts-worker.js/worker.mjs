@@ -2,6 +2,8 @@
 // opened lately and the hashed files they are made of, and nothing else.
 const PAGES = "verdict-pages";
 const FILES = "hashed-files";
+/** Where a device is sent that is not let in. */
+const DOOR = "/let-in";
 const PAGES_MOST = 4;
 const FILES_MOST = 160;
 /** A phone at the edge of the network waits this long for a page before it takes the kept one. */
@@ -15,15 +17,16 @@ self.addEventListener("fetch", (event) => {
   const url = new URL(request.url);
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
   if (request.mode === "navigate" && isVerdictPage(url.pathname)) {
-    event.respondWith(openPage(request, url));
+    event.respondWith(openPage(event, url));
   } else if (url.pathname.startsWith("/_next/static/")) {
     event.respondWith(openFile(request));
   }
 });
 
-// The page tells what it was made of: it was loaded before this worker stood between.
+// The page tells what it was made of: it was loaded before this worker stood between. A series that is
+// started or left tells to forget the pages of the one before.
 self.addEventListener("message", (event) => {
-  if (event.data?.kind === "forget") event.waitUntil(caches.delete(PAGES));
+  if (event.data?.kind === "forget") event.waitUntil(forget());
   if (event.data?.kind !== "keep") return;
   event.waitUntil(
     keepAll(event.data.page, event.data.files).then(() =>
@@ -36,15 +39,42 @@ function isVerdictPage(pathname) {
   return pathname === "/verdicts" || /^\/verdicts\/\d{4}-\d{2}-\d{2}$/.test(pathname);
 }
 
-async function openPage(request, url) {
+async function openPage(event, url) {
   const kept = await (await caches.open(PAGES)).match(url.pathname);
+  const answer = fetch(event.request).then((response) => takeIn(response, url));
+  // An answer that comes too late to be shown is taken in all the same.
+  event.waitUntil(answer.catch(() => undefined));
   try {
-    const response = await (kept ? patiently(fetch(request)) : fetch(request));
-    if (isWhole(response)) await keepPage(url.pathname, response.clone());
-    return response;
+    return await (kept ? patiently(answer) : answer);
   } catch {
     return kept ?? lastPage();
   }
+}
+
+/** Keeps a page that came whole; where the door stands instead, this device is let in no more. */
+async function takeIn(response, url) {
+  if (await isTheDoor(response, url)) await forget();
+  else if (isWhole(response)) await keepPage(url.pathname, response.clone());
+  return response;
+}
+
+/** True for a refusal and for a way to the door. A redirect does not say where it leads: that is asked. */
+async function isTheDoor(response, url) {
+  if (response.status === 401) return true;
+  if (response.redirected) return leadsToTheDoor(response);
+  if (response.type !== "opaqueredirect") return false;
+  const followed = await fetch(url.href, { headers: { Accept: "text/html" } }).catch(
+    () => undefined,
+  );
+  return followed !== undefined && (followed.status === 401 || leadsToTheDoor(followed));
+}
+
+function leadsToTheDoor(response) {
+  return response.redirected && new URL(response.url).pathname === DOOR;
+}
+
+function forget() {
+  return caches.delete(PAGES);
 }
 
 /** Only our own page as asked for: a door that asks for the passphrase is not kept. */
@@ -93,8 +123,7 @@ async function keepAll(page, list) {
     }),
   );
   await trim(files, FILES_MOST);
-  const response = await fetch(page);
-  if (isWhole(response)) await keepPage(new URL(page, self.location.origin).pathname, response);
+  await takeIn(await fetch(page), new URL(page, self.location.origin));
 }
 
 /** Keys stand in the order they were put: the oldest go. */

@@ -2,6 +2,7 @@
 
 import { useRouter } from "next/navigation";
 import { useState } from "react";
+import { forgetVerdictPages } from "#app/verdicts/forget-pages.client.ts";
 import { loadDemoAction } from "./actions.ts";
 
 /** Loads the invented series and opens its slate. */
@@ -12,6 +13,7 @@ export function DemoDoor() {
     setStatus("Setting the table …");
     const state = await loadDemoAction().catch(() => undefined);
     if (state?.kind === "saved") {
+      await forgetVerdictPages();
       router.push(state.href ?? "/slate");
       router.refresh();
     } else {

@@ -2,9 +2,11 @@
 
 import { zodResolver } from "@hookform/resolvers/zod";
 import { useFieldArray, useForm } from "react-hook-form";
+import type { FormState } from "#app/_forms/form-state.ts";
 import { Field } from "#app/_forms/field.client.tsx";
 import { Ticks } from "#app/_forms/ticks.client.tsx";
 import { useSaving } from "#app/_forms/use-saving.client.ts";
+import { forgetVerdictPages } from "#app/verdicts/forget-pages.client.ts";
 import { WEEKDAY_OPTIONS } from "#app/bible/words.ts";
 import { RULE_STARTS } from "#lib/safety/index.ts";
 import { StartSeriesInput, type TypedStart } from "#lib/use-cases/start-series.input.ts";
@@ -15,6 +17,13 @@ import { StartShops } from "./start-shops.client.tsx";
 import styles from "./welcome.module.css";
 
 const NEW_CHILD = { privateName: "", onScreenName: "", birthMonth: "", allergens: [] };
+
+/** Starts the series; what a phone kept of the demo to open without a connection goes. */
+async function start(typed: TypedStart): Promise<FormState> {
+  const state = await startSeriesAction(typed);
+  if (state.kind === "saved") await forgetVerdictPages();
+  return state;
+}
 
 /** Name, children, school and shops of a series to start; what is typed stays until it is saved. */
 export function StartForm() {
@@ -28,7 +37,7 @@ export function StartForm() {
   const { register, control, formState } = form;
   const { errors } = formState;
   const children = useFieldArray({ control, name: "children" });
-  const { save, isSaving, problem } = useSaving(form, startSeriesAction);
+  const { save, isSaving, problem } = useSaving(form, start);
 
   return (
     <form className={styles.form} onSubmit={save} noValidate>

@@ -49,11 +49,11 @@ test("the facts of a day are typed, corrected, kept, and not overwritten by an o
   expect(await minutes.inputValue()).toBe("about twenty");
   await minutes.fill("21,5");
   await page.getByRole("button", { name: "Keep the facts" }).click();
-  await page.getByRole("status").filter({ hasText: "Kept." }).waitFor();
+  await page.getByText("Kept.", { exact: true }).waitFor();
   // The same form saves again: it knows its own first save.
   await page.getByLabel("Pick-ups: what the camera missed (optional)").fill("the lid from above");
   await page.getByRole("button", { name: "Keep the facts" }).click();
-  await page.getByRole("status").filter({ hasText: "Kept." }).waitFor();
+  await page.getByText("Kept.", { exact: true }).waitFor();
 
   await other.getByLabel("What was hard (optional)").fill("nothing");
   await other.getByRole("button", { name: "Keep the facts" }).click();
@@ -121,7 +121,7 @@ test.each([
   const photo = { name: "a.jpg", mimeType: "image/jpeg", buffer: await phonePicture() };
   await page.getByLabel("Take or choose a photo").setInputFiles(photo);
   await page.getByRole("button", { name: "Keep the photo" }).click();
-  await page.getByRole("status").filter({ hasText: "Kept." }).waitFor();
+  await page.getByText("Kept.", { exact: true }).waitFor();
   await page.getByRole("img", { name: "Photo 1 of this lunch" }).waitFor();
   expect(await axeFindings(page)).toEqual([]);
   await page.context().close();

@@ -63,6 +63,9 @@ describe("the gate", () => {
       headers: { accept: "text/html" },
     });
     expect([page.status, page.headers.get("location")]).toEqual([303, "/let-in"]);
+    // Under "no-referrer" a browser would send the form with the origin "null" (Fetch standard).
+    const door = await fetch(`${origin}/let-in`);
+    expect(door.headers.get("referrer-policy")).toBe("same-origin");
     expect(
       (await fetch(`${origin}/verdicts/entries`, { method: "POST", headers: { origin } })).status,
     ).toBe(401);

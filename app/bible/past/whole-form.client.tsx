@@ -3,6 +3,7 @@
 import { useState, type FormEvent } from "react";
 import { Field } from "#app/_forms/field.client.tsx";
 import { Tick } from "#app/_forms/tick.client.tsx";
+import { forgetVerdictPages } from "#app/verdicts/forget-pages.client.ts";
 import styles from "../bible.module.css";
 import { bringWholeAction } from "./actions.ts";
 
@@ -19,9 +20,10 @@ export function WholeForm() {
     const mayReplace = typed.get("mayReplace") !== null;
     const state = await bringWholeAction({ text, mayReplace }).catch(() => undefined);
     setProblems(state?.kind === "invalid" ? state.fields : {});
-    if (state?.kind === "saved")
+    if (state?.kind === "saved") {
+      await forgetVerdictPages();
       setStatus("It stands here now. A copy of what stood before lies in the data folder.");
-    else if (state?.kind === "refused") setStatus(state.message);
+    } else if (state?.kind === "refused") setStatus(state.message);
     else setStatus(state ? "" : "Noonbook did not answer. Nothing was changed: try again.");
   };
   return (
