@@ -33,11 +33,19 @@ export function drawChart({ title, says }: ChartText, options: PlotOptions): str
   return compact(svg.outerHTML);
 }
 
-/** Tenths of a pixel, and quotes that need no escaping where the page repeats it for the browser. */
+/**
+ * Tenths of a pixel, and quotes that need no escaping where the page repeats it for the browser. Words
+ * keep their numbers: a tick of €0.05 is not one of €0.1.
+ */
 function compact(svg: string): string {
-  return svg
-    .replace(/-?\d+\.\d{2,}/g, (number) => String(Math.round(+number * 10) / 10))
-    .replace(/="([^"'<>]*)"/g, "='$1'");
+  return svg.replace(/ ([\w:-]+)="([^"'<>]*)"/g, (_, name: string, value: string) => {
+    const short = name === "aria-label" ? value : value.replace(/-?\d+\.\d{2,}/g, tenths);
+    return ` ${name}='${short}'`;
+  });
+}
+
+function tenths(number: string): string {
+  return String(Math.round(+number * 10) / 10);
 }
 
 const drawings = new WeakMap<object, Map<string, string>>();

@@ -3,6 +3,7 @@ import { partsOf, type Day } from "#lib/calendar/index.ts";
 import type { LedgerView } from "#lib/use-cases/load-ledger.ts";
 import { count, money, percent, periodName } from "../words.ts";
 import { Chart } from "./chart.tsx";
+import { moneyAxis } from "./money-axis.ts";
 
 type Period = LedgerView["wasteOverTime"][number];
 
@@ -47,6 +48,7 @@ function draw(
   periods: readonly Period[],
   { bin, currency, width }: { bin: "month" | "quarter"; currency: string; width: number },
 ): PlotOptions {
+  const most = Math.max(...periods.map(({ wastedCents }) => wastedCents));
   return {
     width,
     height: 230,
@@ -56,7 +58,7 @@ function draw(
     y: { label: null, nice: true },
     marks: [
       axisX({ ticks: width < 400 ? 4 : 6, tickSize: 0 }),
-      axisY({ ticks: 4, tickSize: 0, tickFormat: (value: number) => `${currency}${value}` }),
+      axisY({ ...moneyAxis(most, currency), tickSize: 0 }),
       ruleY([0], { stroke: "var(--line-strong)" }),
       rectY(periods, {
         ...{

@@ -16,6 +16,7 @@ import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { ReplanForm } from "../replan-form.client.tsx";
+import { stepNotes } from "../step-notes.ts";
 import { StepRow } from "../step-row.client.tsx";
 import { Timeline } from "../timeline.tsx";
 import styles from "../mise.module.css";
@@ -147,7 +148,7 @@ function Evening({ view }: { readonly view: MiseView }) {
             label="The evening by cook and appliance; the list below says the same."
             {...{ steps: evening, firstNumber: 1, date, zone }}
           />
-          <Steps view={view} steps={evening} firstNumber={1} />
+          <Steps part="evening" view={view} steps={evening} firstNumber={1} />
         </>
       )}
     </section>
@@ -177,7 +178,7 @@ function Morning({ view }: { readonly view: MiseView }) {
             until={minutesOfDay(view.times.departure)}
             {...{ date, zone }}
           />
-          <Steps view={view} steps={morning} firstNumber={evening.length + 1} />
+          <Steps part="morning" view={view} steps={morning} firstNumber={evening.length + 1} />
         </>
       )}
       {done.length > 0 && (
@@ -190,10 +191,12 @@ function Morning({ view }: { readonly view: MiseView }) {
 }
 
 function Steps({
+  part,
   view,
   steps,
   firstNumber,
 }: {
+  readonly part: "evening" | "morning";
   readonly view: MiseView;
   readonly steps: readonly MiseStep[];
   readonly firstNumber: number;
@@ -209,7 +212,7 @@ function Steps({
           number={firstNumber + index}
           line={step.line}
           times={`${step.starts}–${step.ends}`}
-          notes={notesOf(step, view.cooks)}
+          notes={stepNotes(step, { cooks: view.cooks, part })}
           minutes={step.minutes}
           isDone={step.tick !== null}
           took={step.tick?.minutes ?? null}
@@ -218,17 +221,6 @@ function Steps({
       ))}
     </ol>
   );
-}
-
-function notesOf(step: MiseStep, cooks: number): string {
-  const where = step.appliance === "none" ? "" : `, ${step.appliance.replace("-", " ")}`;
-  const who = step.cook === null ? "by itself" : cooks > 1 ? `cook ${step.cook + 1}` : "hands on";
-  const slack = `${step.isCritical ? "critical, " : ""}${step.slack === 0 ? "no slack" : `slack ${step.slack} min`}`;
-  const basis =
-    step.recordings === 0
-      ? "usual time"
-      : `from ${step.recordings} ${step.recordings === 1 ? "record" : "records"}`;
-  return `${step.minutes} min ${who}${where}; ${slack}; ${basis}`;
 }
 
 function PlanB({ view }: { readonly view: MiseView }) {
