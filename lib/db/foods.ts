@@ -84,12 +84,23 @@ export function foodColumns(food: Food): Omit<Prisma.FoodUncheckedCreateInput, "
   };
 }
 
-type KeptFood = { readonly food: Food; readonly isInUse: boolean };
+type KeptFood = { readonly food: Food; readonly isInUse: boolean; readonly isWish: boolean };
 
 /** Every food in use (not retired, not merged away), by name. */
 export async function readFoods(db: Db): Promise<Food[]> {
   const foods = await readAllFoods(db);
   return [...foods.values()].filter(({ isInUse }) => isInUse).map(({ food }) => food);
+}
+
+/**
+ * The foods that Noonbook itself may propose or suggest, by name: those in use without the ones that
+ * are only wished for, whose sheet and label nobody has read yet.
+ */
+export async function readOfferedFoods(db: Db): Promise<Food[]> {
+  const foods = await readAllFoods(db);
+  return [...foods.values()]
+    .filter(({ isInUse, isWish }) => isInUse && !isWish)
+    .map(({ food }) => food);
 }
 
 /** The foods with these ids, retired ones too, by id. */
@@ -115,7 +126,7 @@ function readAllFoods(db: Db): Promise<ReadonlyMap<string, KeptFood>> {
     return new Map(
       rows.map((row) => {
         const isInUse = row.retiredAt === null && row.mergedIntoId === null;
-        return [row.id, { food: foodOfRow(row), isInUse }] as const;
+        return [row.id, { food: foodOfRow(row), isInUse, isWish: row.isWish }] as const;
       }),
     );
   });

@@ -16,7 +16,14 @@ export { readBoardLunches } from "./board-lunches.ts";
 export { readHouseRecipes } from "./house-recipes.ts";
 export { readDraftGround, readGoods, type DraftGoods, type DraftGround } from "./draft-records.ts";
 export { FoodFollowers, handBackFood, handOverFood } from "./food-merge.ts";
-export { foodColumns, foodOfRow, readFoods, readFoodsById, readTricks } from "./foods.ts";
+export {
+  foodColumns,
+  foodOfRow,
+  readFoods,
+  readFoodsById,
+  readOfferedFoods,
+  readTricks,
+} from "./foods.ts";
 export {
   hasHappenedSince,
   restoreSnapshot,

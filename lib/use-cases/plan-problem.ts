@@ -8,7 +8,7 @@ import {
   type Day,
 } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
-import { parseColumn, readFoods, readSettings, type Db } from "#lib/db/index.ts";
+import { parseColumn, readOfferedFoods, readSettings, type Db } from "#lib/db/index.ts";
 import {
   DEFAULT_WEIGHTS,
   type PlanItem,
@@ -49,7 +49,7 @@ export async function planProblemFor(
   const last = mondays.at(-1) as Day;
   const settings = await readSettings(db);
   const [foods, rules, shown, children, days, learned] = await Promise.all([
-    readFoods(db),
+    readOfferedFoods(db),
     readRestRules(db, settings),
     readShownWeeks(db, weeksLater(first, -LOOK_BACK_WEEKS), weeksLater(last, LOOK_BACK_WEEKS)),
     db.child.findMany({

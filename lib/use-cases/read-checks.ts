@@ -3,8 +3,8 @@ import { partsOf, type Day } from "#lib/calendar/index.ts";
 import {
   keepUntilWritten,
   readChildren,
-  readFoods,
   readLabels,
+  readOfferedFoods,
   readRecalls,
   readSchoolRules,
   readWaivers,
@@ -151,7 +151,7 @@ async function readGround(db: Db) {
     readSchoolRules(db),
     readLabels(db),
     readRecalls(db),
-    readFoods(db),
+    readOfferedFoods(db),
   ]);
   return { children, rules, labels, recalls, foods };
 }

@@ -41,6 +41,12 @@ export default async function FoodPage({ params, searchParams }: PageProps<"/lar
         </Link>
       </PageHead>
       {row.isRetired && <p className={styles.found}>Retired: it is not proposed or offered.</p>}
+      {view.isWish && (
+        <p className={styles.found}>
+          A viewer’s wish: it may hold any allergen, and it is not proposed or suggested until you
+          have read a label, filled in this page and saved it.
+        </p>
+      )}
       <RecallNotice view={view} />
       <div className={styles.twoColumns}>
         <div className={styles.column}>

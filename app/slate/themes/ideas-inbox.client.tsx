@@ -1,5 +1,6 @@
 "use client";
 
+import Link from "next/link";
 import { useState, type FormEvent } from "react";
 import { Field } from "#app/_forms/field.client.tsx";
 import type { FormState } from "#app/_forms/form-state.ts";
@@ -44,7 +45,7 @@ export function IdeasInbox({ ideas }: { readonly ideas: readonly IdeaView[] }) {
             {settled.map((idea) => (
               <li key={idea.id}>
                 <div>
-                  {idea.text} <span className="small quiet">({STATE_WORDS[idea.state]})</span>
+                  {idea.text} <Became idea={idea} />
                 </div>
               </li>
             ))}
@@ -61,6 +62,21 @@ const STATE_WORDS: Readonly<Record<string, string>> = {
   promise: "became a promise",
   passed: "passed over",
 };
+
+/** What became of an idea, leading to the sheet that is to be filled in. */
+function Became({ idea: { state, becameId } }: { readonly idea: IdeaView }) {
+  const words = STATE_WORDS[state];
+  const room = becameId === null ? undefined : ROOMS[state];
+  return room === undefined ? (
+    <span className="small quiet">({words})</span>
+  ) : (
+    <Link className="small" href={`${room}/${becameId ?? ""}`} prefetch={false}>
+      {words}
+    </Link>
+  );
+}
+
+const ROOMS: Readonly<Record<string, string>> = { theme: "/slate/themes", food: "/larder" };
 
 function OpenIdea({ idea }: { readonly idea: IdeaView }) {
   const [name, setName] = useState("");

@@ -6,7 +6,7 @@ import {
   inTransaction,
   readChildren,
   readEpisode,
-  readFoods,
+  readOfferedFoods,
   readSchoolRules,
   type Db,
   type EpisodeRecord,
@@ -36,7 +36,7 @@ export async function listStandIns(
   const planned = await plannedFrom(db, monday, today, foodId);
   const [first] = planned.items;
   if (!first) return [];
-  const foods = await readFoods(db);
+  const foods = await readOfferedFoods(db);
   const { children, rules } = await householdOf(db);
   const motifs = planned.episode?.theme?.motifs ?? [];
   const ground = { children, rules, day: first.day, themeMotifs: motifs };
@@ -58,7 +58,7 @@ export async function putStandIn(
   return inTransaction(db, async (tx) => {
     const { items, episode } = await plannedFrom(tx, monday, today, foodId);
     if (items.length === 0 || !episode) return refuse({ kind: "not-planned" });
-    const food = (await readFoods(tx)).find(({ id }) => id === standInId);
+    const food = (await readOfferedFoods(tx)).find(({ id }) => id === standInId);
     if (!food) return refuse({ kind: "food-gone" });
     const { children, rules } = await householdOf(tx);
     if (!items.every(({ day }) => hardFilter(children, rules, day)(food))) {
@@ -79,7 +79,7 @@ export function describeStandInProblem({ kind }: StandInProblem): string {
     case "not-planned":
       return "No lunch still to be made has it any more.";
     case "food-gone":
-      return "That food is no longer in the Larder.";
+      return "That food is no longer in the Larder, or it is only a wish whose page nobody has filled in.";
     case "kept-out":
       return "A child avoids it, or the school keeps it out on one of these days.";
   }

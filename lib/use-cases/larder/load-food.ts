@@ -1,6 +1,6 @@
 import { day, nearDay } from "#lib/calendar/index.ts";
 import { standInsFor, type Allergen, type Food } from "#lib/catalog/index.ts";
-import { readFoods, readFoodsById, readSettings, readShops } from "#lib/db/index.ts";
+import { readFoodsById, readOfferedFoods, readSettings, readShops } from "#lib/db/index.ts";
 import { describeGrams } from "#lib/shopping/index.ts";
 import type { Context } from "../context.ts";
 import { appearancePages, readAppearances, type Appearance } from "./appearances.ts";
@@ -25,6 +25,8 @@ export type FoodView = {
   readonly row: LarderRow;
   readonly isOwn: boolean;
   readonly isEdited: boolean;
+  /** Only wished for: not proposed or suggested until its sheet is saved. */
+  readonly isWish: boolean;
   readonly recallNote: string | null;
   readonly holders: Holders | undefined;
   readonly appearances: readonly Appearance[];
@@ -56,7 +58,7 @@ export async function loadFood(
   if (stored.mergedIntoId !== null) return { mergedInto: stored.mergedIntoId };
   const [byId, foods, table, settings, shops, families, history, merges] = await Promise.all([
     readFoodsById(db, [id]),
-    readFoods(db),
+    readOfferedFoods(db),
     readLarderTable(context),
     readSettings(db),
     readShops(db),
@@ -79,6 +81,7 @@ export async function loadFood(
     row,
     isOwn: stored.catalogueVersion === null,
     isEdited: stored.editedAt !== null,
+    isWish: stored.isWish,
     recallNote: isRecalled ? stored.recallNote : null,
     holders: isRecalled
       ? await readHolders(db, food)

@@ -29,7 +29,8 @@ export async function saveFood(
     const id = row?.id ?? (await freeId(tx, input.name));
     const before = (await readFoodsById(tx, [id])).get(id);
     const food = foodOf(id, family, input, before);
-    const columns = { ...foodColumns(food), editedAt: now };
+    // Whoever saves the sheet has read it: a wished food is a food like any other from here on.
+    const columns = { ...foodColumns(food), editedAt: now, isWish: false };
     if (row)
       await tx.food.update({
         where: { id },

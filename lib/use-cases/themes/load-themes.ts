@@ -40,6 +40,8 @@ export type IdeaView = {
   readonly text: string;
   readonly receivedOn: Day;
   readonly state: string;
+  /** The theme or food it became. */
+  readonly becameId: string | null;
 };
 
 /** The pool of themes by name, and the ideas of viewers, the newest first. */
@@ -89,8 +91,8 @@ export async function loadThemes({ db, today }: Context): Promise<{
   });
   return {
     themes,
-    ideas: ideas.map(({ id, text, receivedOn, state }) => ({
-      ...{ id, text, state, receivedOn: day(receivedOn) },
+    ideas: ideas.map(({ id, text, receivedOn, state, becameId }) => ({
+      ...{ id, text, state, becameId, receivedOn: day(receivedOn) },
     })),
   };
 }
