@@ -22,6 +22,7 @@ export {
   weeksOfMonth,
 } from "./week.ts";
 export { easterSunday, FEAST_OFFSETS, feastDay, type MovingFeast } from "./easter.ts";
+export { EventWeeks, isSameEvent, type SchoolEvent } from "./school-event.ts";
 export { overlapsSeason, SeasonWindow } from "./season-window.ts";
 export {
   daysAgo,

@@ -1,12 +1,13 @@
 import { z } from "zod";
 import { addDays, Day, dayFrom, partsOf } from "./day.ts";
 import { FEAST_OFFSETS, feastDay, type MovingFeast } from "./easter.ts";
+import { EventWeeks, eventSpan, isSameEvent, type SchoolEvent } from "./school-event.ts";
 
 const Month = z.number().int().min(1).max(12);
 
 /**
  * When a theme or food is in season: always, some months, around a fixed date of the year,
- * or around a moving feast. `before` and `after` are days around the date.
+ * around a moving feast, or by an event of the school year. `before` and `after` are days around the date.
  */
 export const SeasonWindow = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("always") }),
@@ -24,11 +25,24 @@ export const SeasonWindow = z.discriminatedUnion("kind", [
     before: z.number().int().min(0).max(120),
     after: z.number().int().min(0).max(120),
   }),
+  z.object({
+    kind: z.literal("event"),
+    event: z.string().trim().min(1).max(120),
+    weeks: EventWeeks,
+  }),
 ]);
 export type SeasonWindow = z.infer<typeof SeasonWindow>;
 
-/** True when any day from `from` to `to` lies in the window. */
-export function overlapsSeason(window: SeasonWindow, from: Day, to: Day): boolean {
+/**
+ * True when any day from `from` to `to` lies in the window. A window by an event that is not among
+ * `events` is never open.
+ */
+export function overlapsSeason(
+  window: SeasonWindow,
+  from: Day,
+  to: Day,
+  events: readonly SchoolEvent[] = [],
+): boolean {
   switch (window.kind) {
     case "always":
       return true;
@@ -44,6 +58,11 @@ export function overlapsSeason(window: SeasonWindow, from: Day, to: Day): boolea
       return yearsAround(from).some((year) =>
         touches(feastDay(window.feast, year), window, from, to),
       );
+    case "event":
+      return events
+        .filter(({ label }) => isSameEvent(label, window.event))
+        .map((event) => eventSpan(event, window.weeks))
+        .some((span) => span.from <= to && span.to >= from);
   }
 }
 

@@ -10,6 +10,7 @@ import {
 import {
   keepUntilWritten,
   parseColumn,
+  readDaysOff,
   readEpisodes,
   readSettings,
   type Db,
@@ -276,13 +277,17 @@ async function themesInSeason(db: Db, mondays: readonly Day[]): Promise<SlateVie
   const first = mondays[0];
   const last = mondays.at(-1);
   if (!first || !last) return [];
-  const themes = await db.theme.findMany({ where: { retiredAt: null }, orderBy: { name: "asc" } });
+  const [themes, daysOff] = await Promise.all([
+    db.theme.findMany({ where: { retiredAt: null }, orderBy: { name: "asc" } }),
+    readDaysOff(db),
+  ]);
   return themes
     .filter((theme) =>
       overlapsSeason(
         parseColumn(SeasonWindow, theme.seasonJson, "Theme.season"),
         first,
         addDays(last, 6),
+        daysOff,
       ),
     )
     .map(({ id, name }) => ({ id, name }));

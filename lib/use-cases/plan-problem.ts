@@ -8,7 +8,13 @@ import {
   type Day,
 } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
-import { parseColumn, readOfferedFoods, readSettings, type Db } from "#lib/db/index.ts";
+import {
+  parseColumn,
+  readDaysOff,
+  readOfferedFoods,
+  readSettings,
+  type Db,
+} from "#lib/db/index.ts";
 import {
   DEFAULT_WEIGHTS,
   type PlanItem,
@@ -107,7 +113,10 @@ async function themesFor(
   history: History,
   rules: RestRules,
 ): Promise<Themed[]> {
-  const rows = await db.theme.findMany({ where: { retiredAt: null }, orderBy: { id: "asc" } });
+  const [rows, daysOff] = await Promise.all([
+    db.theme.findMany({ where: { retiredAt: null }, orderBy: { id: "asc" } }),
+    readDaysOff(db),
+  ]);
   return rows.map((row) => {
     const season = parseColumn(SeasonWindow, row.seasonJson, "Theme.season");
     const motifs = parseColumn(z.array(z.string()), row.motifsJson, "Theme.motifs");
@@ -119,7 +128,7 @@ async function themesFor(
         restDays: row.restDays ?? rules.days.theme,
         shownOn: history.daysOf("theme", row.id),
         notIn: mondays
-          .filter((monday) => !overlapsSeason(season, monday, addDays(monday, 4)))
+          .filter((monday) => !overlapsSeason(season, monday, addDays(monday, 4), daysOff))
           .map((monday) => ({ monday, why: "out of season" })),
         bonus: bonusNearItsDay(season, mondays),
       },

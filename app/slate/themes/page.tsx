@@ -2,23 +2,28 @@ import Link from "next/link";
 import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import bible from "#app/bible/bible.module.css";
+import { singleValues } from "#app/larder/single-values.ts";
 import { SwitchButton } from "#app/bible/switch-button.client.tsx";
-import { mediumDay, partsOf, type Day } from "#lib/calendar/index.ts";
+import { mediumDay, monthName, monthsLater, partsOf, type Day } from "#lib/calendar/index.ts";
+import { findThemes } from "#lib/use-cases/themes/find-themes.ts";
 import { loadThemes, type ThemeView } from "#lib/use-cases/themes/load-themes.ts";
+import { FindThemesInput } from "#lib/use-cases/themes/theme.input.ts";
 import { retireThemeAction } from "./actions.ts";
 import { IdeasInbox } from "./ideas-inbox.client.tsx";
 import { seasonWords } from "./season-words.ts";
+import { ThemeFilter } from "./theme-filter.tsx";
 
 export const metadata = { title: "Themes" };
 
-export default async function ThemesPage() {
+export default async function ThemesPage({ searchParams }: PageProps<"/slate/themes">) {
   const context = await requestContext();
   const { themes, ideas } = await loadThemes(context);
-  const inUse = themes.filter((theme) => !theme.isRetired);
-  const retired = themes.filter((theme) => theme.isRetired);
+  const asked = FindThemesInput.parse(singleValues(await searchParams));
+  const found = findThemes(themes, asked);
+  const inUse = themes.filter((theme) => !theme.isRetired).length;
   return (
     <>
-      <PageHead kicker={`Slate, ${inUse.length} themes in the pool`} title="Themes">
+      <PageHead kicker={`Slate, ${inUse} themes in the pool`} title="Themes">
         <Link className="btn" href="/slate/themes/new" prefetch={false}>
           Add a theme
         </Link>
@@ -30,8 +35,17 @@ export default async function ThemesPage() {
         </section>
         <section className="sheet" aria-labelledby="pool">
           <h2 id="pool">The pool</h2>
+          <ThemeFilter
+            asked={asked}
+            found={found.length}
+            all={themes.length}
+            nextMonth={monthName(monthsLater(context.today, 1))}
+          />
+          {found.length === 0 && (
+            <p className="quiet">No theme fits that. Loosen the filter, or add a theme.</p>
+          )}
           <ul className={bible.rows}>
-            {[...inUse, ...retired].map((theme) => (
+            {found.map((theme) => (
               <li key={theme.id}>
                 <div>
                   <Link className={bible.name} href={`/slate/themes/${theme.id}`} prefetch={false}>

@@ -1,4 +1,9 @@
-import { MONTHS, type MovingFeast, type SeasonWindow } from "#lib/calendar/index.ts";
+import {
+  MONTHS,
+  type EventWeeks,
+  type MovingFeast,
+  type SeasonWindow,
+} from "#lib/calendar/index.ts";
 
 const FEAST_WORDS: Readonly<Record<MovingFeast, string>> = {
   shrove: "Shrove Tuesday",
@@ -11,6 +16,17 @@ const FEAST_WORDS: Readonly<Record<MovingFeast, string>> = {
 /** A moving feast as a page names it. */
 export function feastWords(feast: MovingFeast): string {
   return FEAST_WORDS[feast];
+}
+
+const WEEKS_WORDS: Readonly<Record<EventWeeks, string>> = {
+  "week-before": "the week before",
+  during: "during",
+  "week-after": "the week after",
+};
+
+/** Where a season lies beside an event, as a page names it. */
+export function weeksWords(weeks: EventWeeks): string {
+  return WEEKS_WORDS[weeks];
 }
 
 /** "all year", "May, June", "around 1 December, 14 days before to 0 after" */
@@ -26,5 +42,7 @@ export function seasonWords(season: SeasonWindow): string {
       return around(`${season.date} ${MONTHS[season.month - 1] ?? ""}`, season);
     case "feast":
       return around(feastWords(season.feast), season);
+    case "event":
+      return `${weeksWords(season.weeks)} ${season.event}`;
   }
 }

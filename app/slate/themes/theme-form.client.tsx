@@ -1,6 +1,7 @@
 "use client";
 
 import { zodResolver } from "@hookform/resolvers/zod";
+import Link from "next/link";
 import { useForm, useWatch } from "react-hook-form";
 import type { z } from "zod";
 import { Area } from "#app/_forms/area.client.tsx";
@@ -11,15 +12,21 @@ import { Ticks } from "#app/_forms/ticks.client.tsx";
 import { useSaving } from "#app/_forms/use-saving.client.ts";
 import bible from "#app/bible/bible.module.css";
 import { COLOURS } from "#lib/catalog/index.ts";
-import { MONTHS } from "#lib/calendar/index.ts";
+import { EventWeeks, MONTHS } from "#lib/calendar/index.ts";
 import { FEASTS, ThemeInput } from "#lib/use-cases/themes/theme.input.ts";
 import { saveThemeAction } from "./actions.ts";
-import { feastWords } from "./season-words.ts";
+import { feastWords, weeksWords } from "./season-words.ts";
 
 type Typed = z.input<typeof ThemeInput>;
 
-/** A theme: its motifs, palette, season and rest. */
-export function ThemeForm({ sheet }: { readonly sheet: Typed }) {
+/** A theme: its motifs, palette, season and rest; `events` are the days off a season may go by. */
+export function ThemeForm({
+  sheet,
+  events,
+}: {
+  readonly sheet: Typed;
+  readonly events: readonly string[];
+}) {
   const form = useForm<Typed, unknown, ThemeInput>({
     resolver: zodResolver(ThemeInput),
     defaultValues: sheet,
@@ -68,6 +75,22 @@ export function ThemeForm({ sheet }: { readonly sheet: Typed }) {
             {...register("feast")}
           />
         )}
+        {season === "event" && (
+          <>
+            <Choice
+              label="Which weeks"
+              options={EventWeeks.options.map((weeks) => [weeks, weeksWords(weeks)] as const)}
+              {...register("weeks")}
+            />
+            <Choice
+              label="Days off"
+              hint="A break of the same name next year counts as well."
+              options={[["", "Choose"], ...events.map((name) => [name, name] as const)]}
+              {...register("event")}
+              error={errors.event?.message}
+            />
+          </>
+        )}
         {season === "date" && (
           <>
             {number("date", "Day of the month")}
@@ -85,6 +108,12 @@ export function ThemeForm({ sheet }: { readonly sheet: Typed }) {
           </>
         )}
       </div>
+      {season === "event" && events.length === 0 && (
+        <p className="quiet">
+          No days off are on record: enter them under{" "}
+          <Link href="/bible/days">the school days</Link> of the series bible first.
+        </p>
+      )}
       {season === "months" && (
         <Ticks
           legend="Months"
@@ -104,4 +133,5 @@ const SEASONS = [
   ["months", "Some months"],
   ["date", "Around a date"],
   ["feast", "Around a moving feast"],
+  ["event", "By the school’s days off"],
 ] as const;

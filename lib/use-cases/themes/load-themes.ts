@@ -3,14 +3,16 @@ import { groupBy } from "#lib/base/index.ts";
 import {
   addDays,
   day,
+  daysOfWeek,
   mondayOf,
+  monthsLater,
   overlapsSeason,
   SeasonWindow,
   weeksLater,
   type Day,
 } from "#lib/calendar/index.ts";
 import { Colour } from "#lib/catalog/index.ts";
-import { parseColumn, readSettings } from "#lib/db/index.ts";
+import { parseColumn, readDaysOff, readSettings } from "#lib/db/index.ts";
 import { nearThemes } from "#lib/repeats/index.ts";
 import type { Context } from "../context.ts";
 
@@ -23,6 +25,7 @@ export type ThemeView = {
   readonly motifs: readonly string[];
   readonly palette: readonly Colour[];
   readonly season: SeasonWindow;
+  readonly isInSeasonNextMonth: boolean;
   readonly note: string;
   readonly isRetired: boolean;
   /** Weeks up to this one it has been on. */
@@ -30,7 +33,7 @@ export type ThemeView = {
   readonly lastOn: Day | null;
   /** The next week it is planned for. */
   readonly plannedOn: Day | null;
-  /** The first Monday from this week on when it is at rest no more and in season; null: none is near. */
+  /** The first Monday from this week on with school when it is at rest no more and in season; null: none is near. */
   readonly possibleOn: Day | null;
   readonly near: readonly { readonly id: string; readonly name: string; readonly shared: string }[];
 };
@@ -49,7 +52,7 @@ export async function loadThemes({ db, today }: Context): Promise<{
   readonly themes: readonly ThemeView[];
   readonly ideas: readonly IdeaView[];
 }> {
-  const [rows, episodes, settings, ideas] = await Promise.all([
+  const [rows, episodes, settings, ideas, daysOff] = await Promise.all([
     db.theme.findMany({ orderBy: [{ name: "asc" }, { id: "asc" }] }),
     db.episode.findMany({
       where: { themeId: { not: null } },
@@ -58,6 +61,7 @@ export async function loadThemes({ db, today }: Context): Promise<{
     }),
     readSettings(db),
     db.viewerIdea.findMany({ orderBy: [{ receivedOn: "desc" }, { id: "desc" }] }),
+    readDaysOff(db),
   ]);
   const weeksOf = groupBy(episodes, ({ themeId }) => themeId);
   const named = rows.map((row) => ({
@@ -68,6 +72,13 @@ export async function loadThemes({ db, today }: Context): Promise<{
   }));
   const inUse = named.filter(({ row }) => row.retiredAt === null);
   const thisWeek = mondayOf(today);
+  const nextMonth = [monthsLater(today, 1), addDays(monthsLater(today, 2), -1)] as const;
+  const hasSchool = (monday: Day): boolean =>
+    daysOfWeek(monday).some(
+      (date, index) =>
+        settings.schoolDays.includes(index + 1) &&
+        !daysOff.some((off) => off.from <= date && off.to >= date),
+    );
   const themes = named.map((theme) => {
     const { row } = theme;
     const season = parseColumn(SeasonWindow, row.seasonJson, "Theme.season");
@@ -77,11 +88,18 @@ export async function loadThemes({ db, today }: Context): Promise<{
     return {
       ...{ id: row.id, name: row.name, motifs: theme.motifs, season, note: row.note },
       palette: parseColumn(z.array(Colour), row.paletteJson, "Theme.palette"),
+      isInSeasonNextMonth: overlapsSeason(season, ...nextMonth, daysOff),
       isRetired: row.retiredAt !== null,
       times: past.length,
       lastOn: past.at(-1) ?? null,
       plannedOn: weeks.find((week) => week > thisWeek) ?? null,
-      possibleOn: nextWeek(thisWeek, weeks.at(-1), restDays, season),
+      possibleOn: nextWeek(
+        thisWeek,
+        weeks.at(-1),
+        restDays,
+        (monday) =>
+          hasSchool(monday) && overlapsSeason(season, monday, addDays(monday, 4), daysOff),
+      ),
       near: nearThemes(theme, inUse).map((near) => ({
         id: near.theme.id,
         name: near.theme.name,
@@ -101,14 +119,14 @@ function nextWeek(
   thisWeek: Day,
   lastOn: Day | undefined,
   restDays: number,
-  season: SeasonWindow,
+  isOpen: (monday: Day) => boolean,
 ): Day | null {
   const rested = lastOn === undefined ? thisWeek : addDays(lastOn, restDays);
   // A week counts from its Monday: one that begins before the rest is over is too early.
   const from = rested <= thisWeek ? thisWeek : mondayOf(addDays(rested, 6));
   for (let ahead = 0; ahead < AHEAD_WEEKS; ahead += 1) {
     const monday = weeksLater(from, ahead);
-    if (overlapsSeason(season, monday, addDays(monday, 4))) return monday;
+    if (isOpen(monday)) return monday;
   }
   return null;
 }

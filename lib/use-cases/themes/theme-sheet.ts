@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { ok, refuse, type Result } from "#lib/base/index.ts";
-import { SeasonWindow } from "#lib/calendar/index.ts";
+import { isSameEvent, SeasonWindow } from "#lib/calendar/index.ts";
 import { Colour } from "#lib/catalog/index.ts";
-import { inTransaction, parseColumn, type Db } from "#lib/db/index.ts";
+import { inTransaction, parseColumn, readDaysOff, type Db } from "#lib/db/index.ts";
 import type { Context } from "../context.ts";
 import type { RetireInput } from "../bible/child-sheet.input.ts";
 import type { SheetProblem } from "../bible/sheet-problem.ts";
@@ -14,6 +14,7 @@ type TypedTheme = z.input<typeof ThemeInput>;
 const EMPTY: Omit<TypedTheme, "id" | "stamp"> = {
   ...{ name: "", motifs: "", palette: [], season: "always", months: [], month: 12, date: 1 },
   ...{ feast: "easter", before: 14, after: 0, restDays: "", note: "" },
+  ...{ event: "", weeks: "week-before" },
 };
 
 /** A theme's sheet as its form opens, an empty one without an id, or undefined when there is none. */
@@ -34,9 +35,20 @@ export async function loadThemeSheet(
     ...(season.kind === "months" ? { months: season.months.map(String) } : {}),
     ...(season.kind === "date" ? { month: season.month, date: season.date } : {}),
     ...(season.kind === "feast" ? { feast: season.feast } : {}),
+    ...(season.kind === "event" ? { event: season.event, weeks: season.weeks } : {}),
     ...("before" in season ? { before: season.before, after: season.after } : {}),
   };
   return { ...typed, stamp: stampOf(typed) };
+}
+
+/** The names of the days off that a season may go by, as the calendar has them; `kept` is one of them. */
+export async function listEvents(
+  { db }: { readonly db: Db },
+  kept: string,
+): Promise<readonly string[]> {
+  const labels = (await readDaysOff(db)).map(({ label }) => label.trim());
+  const names = [kept, ...labels].filter((name) => name !== "");
+  return names.filter((name, index) => names.findIndex((one) => isSameEvent(one, name)) === index);
 }
 
 /** Saves a theme. Refuses when another tab saved first, and a name the pool has already. */
@@ -81,7 +93,8 @@ export async function retireTheme(
   return count === 0 ? refuse({ kind: "gone" }) : ok(undefined);
 }
 
-function seasonOf({ season, months, month, date, feast, before, after }: ThemeInput): SeasonWindow {
+function seasonOf(theme: ThemeInput): SeasonWindow {
+  const { season, months, month, date, feast, event, weeks, before, after } = theme;
   switch (season) {
     case "always":
       return { kind: "always" };
@@ -91,5 +104,7 @@ function seasonOf({ season, months, month, date, feast, before, after }: ThemeIn
       return { kind: "date", month, date, before, after };
     case "feast":
       return { kind: "feast", feast, before, after };
+    case "event":
+      return { kind: "event", event, weeks };
   }
 }

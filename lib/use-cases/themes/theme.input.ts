@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { Colour } from "#lib/catalog/index.ts";
-import { FEAST_OFFSETS, type MovingFeast } from "#lib/calendar/index.ts";
+import { EventWeeks, FEAST_OFFSETS, type MovingFeast } from "#lib/calendar/index.ts";
 import {
   linesField,
   nameField,
@@ -19,11 +19,14 @@ export const ThemeInput = z
     name: nameField("Give the theme a name."),
     motifs: linesField(30, 40),
     palette: z.array(Colour),
-    season: z.enum(["always", "months", "date", "feast"]),
+    season: z.enum(["always", "months", "date", "feast", "event"]),
     months: z.array(z.string().regex(/^([1-9]|1[0-2])$/)),
     month: wholeField(1, 12),
     date: wholeField(1, 31),
     feast: z.enum(FEASTS),
+    /** The name of a day off of the series bible. */
+    event: textField(120),
+    weeks: EventWeeks,
     before: wholeField(0, 120),
     after: wholeField(0, 120),
     /** Empty: the series' own. */
@@ -38,6 +41,10 @@ export const ThemeInput = z
       const message = "Tick at least one month.";
       context.addIssue({ code: "custom", path: ["months"], message });
     }
+    if (theme.season === "event" && theme.event === "") {
+      const message = "Choose the days off it goes by.";
+      context.addIssue({ code: "custom", path: ["event"], message });
+    }
     const days = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][theme.month - 1] ?? 31;
     if (theme.season === "date" && theme.date > days) {
       const message = "That month has no such day.";
@@ -45,6 +52,14 @@ export const ThemeInput = z
     }
   });
 export type ThemeInput = z.infer<typeof ThemeInput>;
+
+/** Which themes of the pool are shown: by words, and two ticks; what makes no sense asks for nothing. */
+export const FindThemesInput = z.object({
+  q: z.string().trim().max(80).catch(""),
+  season: z.literal("next-month").optional().catch(undefined),
+  used: z.literal("never").optional().catch(undefined),
+});
+export type FindThemesInput = z.infer<typeof FindThemesInput>;
 
 /** An idea that a viewer sent. */
 export const IdeaInput = z.object({

@@ -1,8 +1,16 @@
 import { expect, test } from "vitest";
+import { day } from "#lib/calendar/index.ts";
+import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
+import { findThemes } from "#lib/use-cases/themes/find-themes.ts";
 import { loadThemes } from "#lib/use-cases/themes/load-themes.ts";
 import { addIdea, settleIdea } from "#lib/use-cases/themes/ideas.ts";
-import { SettleIdeaInput, ThemeInput } from "#lib/use-cases/themes/theme.input.ts";
-import { loadThemeSheet, retireTheme, saveTheme } from "#lib/use-cases/themes/theme-sheet.ts";
+import { FindThemesInput, SettleIdeaInput, ThemeInput } from "#lib/use-cases/themes/theme.input.ts";
+import {
+  listEvents,
+  loadThemeSheet,
+  retireTheme,
+  saveTheme,
+} from "#lib/use-cases/themes/theme-sheet.ts";
 import type { Context } from "#lib/use-cases/context.ts";
 import { testContext } from "#tests/support/test-context.ts";
 
@@ -96,4 +104,58 @@ test("an idea becomes a theme or a wished food whose label nobody has read, or i
     "passed",
     "theme",
   ]);
+});
+
+test("a season by days off follows them, and a week without school is never the next possible", async () => {
+  const context = testContext("2026-03-11");
+  const season = { season: "event", event: "Spring break" };
+  const before = await add(context, { name: "Bags by the Door", ...season, weeks: "week-before" });
+  const during = await add(context, { name: "Quiet Corridors", ...season, weeks: "during" });
+  expect((await viewOf(context, before))?.possibleOn).toBe(null);
+  const off = { label: "Spring break", from: "2026-04-06", to: "2026-04-10" };
+  const { id } = await context.db.dayOff.create({ data: off });
+  expect(await viewOf(context, before)).toMatchObject({
+    ...{ possibleOn: "2026-03-30", isInSeasonNextMonth: true },
+  });
+  expect((await viewOf(context, during))?.possibleOn).toBe(null);
+  const moved = { from: "2026-05-13", to: "2026-05-15" };
+  await context.db.dayOff.update({ where: { id }, data: moved });
+  expect(await viewOf(context, before)).toMatchObject({
+    ...{ possibleOn: "2026-05-04", isInSeasonNextMonth: false },
+  });
+  expect((await viewOf(context, during))?.possibleOn).toBe("2026-05-11");
+  const plan = await planProblemFor(context.db, [day("2026-05-04"), day("2026-05-11")]);
+  const out = plan.themes.find((theme) => theme.id === before)?.notIn.map(({ monday }) => monday);
+  expect(out).toEqual(["2026-05-11"]);
+  const sheet = await loadThemeSheet(context, before);
+  expect(await saveTheme(context, ThemeInput.parse({ ...sheet, note: "bell" }))).toMatchObject({
+    ok: true,
+  });
+  expect((await viewOf(context, before))?.season).toMatchObject({
+    kind: "event",
+    ...{ event: off.label },
+  });
+  expect(ThemeInput.safeParse({ ...sheet, event: " " }).success).toBe(false);
+  expect(await listEvents(context, "SPRING break")).toEqual(["SPRING break"]);
+});
+
+test("the pool is found by every typed word, by next month and by never used", async () => {
+  const context = testContext("2026-03-11");
+  await context.db.theme.updateMany({ data: { retiredAt: context.now } });
+  const april = { season: "months", months: ["4"] };
+  await add(context, { name: "Any Day Quay", motifs: "quay" });
+  await add(context, { name: "Rain Quay", motifs: "cloud", ...april });
+  const used = await add(context, { name: "Quay Market", ...april });
+  await add(context, { name: "Snow", season: "months", months: ["1"] });
+  await context.db.episode.create({ data: { number: 1, weekOf: "2026-02-23", themeId: used } });
+  const { themes } = await loadThemes(context);
+  const named = (asked: object) =>
+    findThemes(themes, FindThemesInput.parse(asked))
+      .filter(({ isRetired }) => !isRetired)
+      .map(({ name }) => name);
+  expect(named({})).toEqual(["Any Day Quay", "Quay Market", "Rain Quay", "Snow"]);
+  expect(named({ q: "QUAY cloud" })).toEqual(["Rain Quay"]);
+  expect(named({ season: "next-month" })).toEqual(["Quay Market", "Rain Quay", "Any Day Quay"]);
+  expect(named({ used: "never", q: "quay" })).toEqual(["Any Day Quay", "Rain Quay"]);
+  expect(named({ season: "never", used: 7, q: ["x"] })).toHaveLength(4);
 });

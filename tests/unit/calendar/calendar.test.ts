@@ -82,3 +82,35 @@ test("a season around a feast moves with it", () => {
   expect(overlapsSeason(window, day("2026-03-23"), day("2026-03-29"))).toBe(true);
   expect(overlapsSeason(window, day("2027-03-22"), day("2027-03-26"))).toBe(true);
 });
+
+test.each([
+  // A break from Monday 6 to Friday 10 April 2026: the whole weeks around it, by any calendar.
+  ["week-before", "2026-03-30", "2026-04-05"],
+  ["during", "2026-04-06", "2026-04-10"],
+  ["week-after", "2026-04-13", "2026-04-19"],
+] as const)(
+  "a season of %s a break holds its first and last day and no other",
+  (weeks, from, to) => {
+    const window = { kind: "event", event: "spring  Break", weeks } as const;
+    const events = [
+      { label: "Spring break", from: day("2026-04-06"), to: day("2026-04-10") },
+      { label: "May Day", from: day("2026-05-04"), to: day("2026-05-04") },
+    ];
+    const within = (one: string): boolean => overlapsSeason(window, day(one), day(one), events);
+    expect(within(from) && within(to)).toBe(true);
+    expect(within(addDays(day(from), -1)) || within(addDays(day(to), 1))).toBe(false);
+    expect(overlapsSeason(window, day(from), day(to))).toBe(false);
+  },
+);
+
+test("a break that begins on a Saturday begins with the school week after it, and returns each year", () => {
+  const window = { kind: "event", event: "Winter break", weeks: "week-before" } as const;
+  const events = [
+    { label: "Winter break", from: day("2025-12-20"), to: day("2026-01-04") },
+    { label: "Winter break", from: day("2026-12-19"), to: day("2027-01-03") },
+  ];
+  const within = (monday: string): boolean =>
+    overlapsSeason(window, day(monday), addDays(day(monday), 4), events);
+  expect(["2025-12-08", "2025-12-15", "2025-12-22"].map(within)).toEqual([false, true, false]);
+  expect(["2026-12-07", "2026-12-14", "2026-12-21"].map(within)).toEqual([false, true, false]);
+});
