@@ -2,6 +2,7 @@ import { benchDrafts } from "./drafts.ts";
 import { benchAblation } from "./ablation.ts";
 import { benchMatching } from "./matching.ts";
 import { benchPages } from "./pages.ts";
+import { benchPast } from "./past.ts";
 import { benchPlanner } from "./planner.ts";
 import { benchPrep } from "./prep.ts";
 import { benchReactions } from "./reactions.ts";
@@ -16,6 +17,7 @@ const BENCHES = {
   shopping: benchShopping,
   prep: benchPrep,
   search: benchSearch,
+  past: benchPast,
   planner: benchPlanner,
   drafts: benchDrafts,
   ablation: benchAblation,
