@@ -28,6 +28,7 @@ import { acceptanceOf, restingItems } from "./expected-liking.ts";
 import { owedForPlan } from "./errands/owed-for-plan.ts";
 import { readForbidden } from "./forbidden-items.ts";
 import { loadEstimates } from "./load-estimates.ts";
+import { withNewFoods } from "./new-foods.ts";
 import { shootDays } from "./pencil-week.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 import { bonusNearItsDay } from "./theme-moments.ts";
@@ -74,6 +75,14 @@ export async function planProblemFor(
     children.map(({ birthMonth }) => birthMonth),
     first,
   );
+  const forbidden = [
+    ...(await readForbidden(db, foods, items, days.flat())),
+    ...restingItems(learned, children, items, days.flat()),
+  ];
+  const met = new Set<string>(learned.met.map(({ foodId }) => foodId));
+  const isMet = (foodId: string): boolean =>
+    met.has(foodId) || history.lastBefore("food", foodId, first) !== undefined;
+  const ground = { parts: PARTS, forbidden, days: days.flat(), weeks: mondays.length, settings };
   return {
     weeks: mondays.map((monday, index) => ({
       monday,
@@ -83,24 +92,16 @@ export async function planProblemFor(
     })),
     themes: themes.map(({ theme }) => theme),
     parts: PARTS,
-    items,
+    ...withNewFoods(items, isMet, ground),
     children: children.map(({ id, onScreenName }) => ({ id, name: onScreenName })),
     shops: [],
     rests: restsFor(foods, items, history, rules),
     quotas: [],
-    forbidden: [
-      ...(await readForbidden(db, foods, items, days.flat())),
-      ...restingItems(learned, children, items, days.flat()),
-    ],
+    forbidden,
     themesApart: [],
     owed: await owedForPlan(db, first, items),
     locks: [],
     wishes: [],
-    newFoods: {
-      perLunchMax: settings.newFoodsPerLunchMax,
-      perWeekMax: settings.newFoodsPerWeekMax,
-      perWeekMin: 0,
-    },
     weights: DEFAULT_WEIGHTS,
   };
 }

@@ -80,14 +80,19 @@ export function withWishes(problem: PlanProblem, wishes: Wishes): PlanProblem {
   const known = new Set(problem.items.map(({ id }) => id));
   const weights = { ...problem.weights, ...wishes.weights };
   const themeOf = new Map(wishes.lockedThemes.map(({ monday, themeId }) => [monday, themeId]));
+  const locks = [...problem.locks, ...wishes.locks.filter(({ itemId }) => known.has(itemId))];
+  const held = new Set(locks.map(({ date }) => date));
+  // A week that is held day by day may lack a new food, and what is held comes first.
+  const isHeld = problem.weeks.some(({ days }) => days.every(({ date }) => held.has(date)));
   return {
     ...problem,
     weights,
+    newFoods: isHeld ? { ...problem.newFoods, perWeekMin: 0 } : problem.newFoods,
     weeks: problem.weeks.map((week) => ({
       ...week,
       lockedThemeId: themeOf.get(week.monday) ?? week.lockedThemeId,
     })),
-    locks: [...problem.locks, ...wishes.locks.filter(({ itemId }) => known.has(itemId))],
+    locks,
     forbidden: [
       ...problem.forbidden,
       ...wishes.bans.map((itemId) => ({
