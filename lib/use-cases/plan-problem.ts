@@ -9,10 +9,13 @@ import {
 } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
 import {
+  keepUntilWritten,
   parseColumn,
   readDaysOff,
+  readFoods,
   readOfferedFoods,
   readSettings,
+  readTricks,
   type Db,
 } from "#lib/db/index.ts";
 import {
@@ -32,6 +35,9 @@ import { withNewFoods } from "./new-foods.ts";
 import { shootDays } from "./pencil-week.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 import { bonusNearItsDay } from "./theme-moments.ts";
+import { withShops } from "./with-shops.ts";
+import { nearPairs, withThemesApart } from "./with-themes-apart.ts";
+import { withTricks } from "./with-tricks.ts";
 
 /** What a lunch holds when nobody says otherwise (common practice, no source). */
 const PARTS: readonly PlanPart[] = [
@@ -44,13 +50,52 @@ const PARTS: readonly PlanPart[] = [
 const LOOK_BACK_WEEKS = 60;
 
 /**
- * The planner's question for some weeks, in date order and at least one, read from the records.
- * Verdicts count up to `today`, or up to the first week when it is left out.
+ * The planner's question for some weeks, in date order and at least one, read from the records: foods
+ * plain and in tricks, where they are sold, and themes that stay apart. Verdicts count up to `today`, or
+ * up to the first week when it is left out.
  */
 export async function planProblemFor(
   db: Db,
   mondays: readonly Day[],
   today?: Day,
+): Promise<PlanProblem> {
+  const plain = await plainProblem(db, mondays, today);
+  const [first, last] = [mondays[0] as Day, mondays.at(-1) as Day];
+  const [foods, tricks, settings, shown, themes] = await Promise.all([
+    readFoods(db),
+    readTricks(db),
+    readSettings(db),
+    readShownWeeks(db, weeksLater(first, -LOOK_BACK_WEEKS), weeksLater(last, LOOK_BACK_WEEKS)),
+    keepUntilWritten(db, "themes and their near ones", () => readNearThemes(db)),
+  ]);
+  const dressed = withTricks(withThemesApart(plain, themes.apart), {
+    ...{ foods, tricks, shown, history: historyOf(shown) },
+    motifsOfTheme: themes.motifs,
+    trickRestDays: settings.trickRestDays,
+  });
+  return withShops(db, dressed, foods, first);
+}
+
+async function readNearThemes(db: Db): Promise<{
+  readonly motifs: ReadonlyMap<string, readonly string[]>;
+  readonly apart: PlanProblem["themesApart"];
+}> {
+  const rows = await db.theme.findMany({ where: { retiredAt: null }, orderBy: { id: "asc" } });
+  const themes = rows.map(({ id, name, motifsJson }) => ({
+    ...{ id, name },
+    motifs: parseColumn(z.array(z.string()), motifsJson, "Theme.motifs"),
+  }));
+  return {
+    motifs: new Map(themes.map(({ id, motifs }) => [id, motifs])),
+    apart: nearPairs(themes),
+  };
+}
+
+/** The question with every food plain, no shops, and themes near each other unnoticed. */
+async function plainProblem(
+  db: Db,
+  mondays: readonly Day[],
+  today: Day | undefined,
 ): Promise<PlanProblem> {
   const first = mondays[0] as Day;
   const last = mondays.at(-1) as Day;

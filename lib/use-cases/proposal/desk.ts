@@ -75,8 +75,14 @@ export function stepped(desk: Desk, next: Omit<Desk, "before">): Desk {
   return { ...next, before: [{ plan, wishes, proof }, ...before].slice(0, STEPS_BACK) };
 }
 
-/** The planner's question with what the user has asked added to it. */
+/**
+ * The planner's question with what the user has asked added to it. What is kept out or preferred is the
+ * food, in any trick; what is locked is the item as it stands.
+ */
 export function withWishes(problem: PlanProblem, wishes: Wishes): PlanProblem {
+  const foodOf = new Map(problem.items.map(({ id, foodId }) => [id, foodId]));
+  const ofSameFood = (itemId: string): string[] =>
+    problem.items.filter(({ foodId }) => foodId === foodOf.get(itemId)).map(({ id }) => id);
   const known = new Set(problem.items.map(({ id }) => id));
   const weights = { ...problem.weights, ...wishes.weights };
   const themeOf = new Map(wishes.lockedThemes.map(({ monday, themeId }) => [monday, themeId]));
@@ -99,13 +105,15 @@ export function withWishes(problem: PlanProblem, wishes: Wishes): PlanProblem {
         id: `your-ban-${itemId}`,
         kind: "ban" as const,
         name: "you kept it out",
-        itemIds: [itemId],
+        itemIds: ofSameFood(itemId),
         on: null,
       })),
     ],
     wishes: [
       ...problem.wishes,
-      ...wishes.preferred.map((itemId) => ({ itemIds: [itemId], date: null, points: PREFERRED })),
+      ...wishes.preferred.map((itemId) => ({
+        ...{ itemIds: ofSameFood(itemId), date: null, points: PREFERRED },
+      })),
     ],
   };
 }

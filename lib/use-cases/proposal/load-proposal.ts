@@ -110,7 +110,10 @@ export async function loadProposal(
   const { plan, proof, before } = stored.desk;
   const named = (ids: readonly string[]): { id: string; name: string }[] =>
     ids.map((id) => ({ id, name: draw.name(id) }));
-  const there = new Set(plan.weeks.flatMap((week) => week.lunches).flatMap((l) => l.itemIds));
+  const planned = new Set(plan.weeks.flatMap((week) => week.lunches).flatMap((l) => l.itemIds));
+  const there = new Set(
+    problem.items.filter(({ id }) => planned.has(id)).map(({ foodId }) => foodId),
+  );
   return {
     openCount: mondays.length,
     moments,
@@ -132,7 +135,7 @@ export async function loadProposal(
         aims: scorePlan(problem, beside.desk.plan).aims,
       },
       others: problem.items
-        .filter(({ id }) => !there.has(id))
+        .filter(({ foodId, trickIds }) => trickIds.length === 0 && !there.has(foodId))
         .map(({ id, name }) => ({ id, name }))
         .sort((one, other) => (one.name < other.name ? -1 : 1)),
     },
