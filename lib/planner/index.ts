@@ -42,4 +42,5 @@ export {
   type SolverSession,
   withSession,
 } from "./solver.ts";
+export { weekShops } from "./week-shops.ts";
 export { AIM_WORDS, AIMS, DEFAULT_WEIGHTS, type Aim, type Weights } from "./weights.ts";

@@ -12,39 +12,39 @@ export type PencilProblem = { readonly kind: "week-taken" } | { readonly kind: "
  * Pencils an episode into an empty week, with an empty lunch on each school day that is not off.
  * Episodes are numbered by the calendar: those after it move up by one unless they are published.
  */
-export async function pencilWeek(
-  { db }: Context,
-  input: PencilWeekInput,
-): Promise<Result<{ readonly id: string }, PencilProblem>> {
-  return inTransaction(db, async (tx) => {
-    if (await tx.episode.findUnique({ where: { weekOf: input.monday } })) {
-      return refuse({ kind: "week-taken" });
-    }
-    const theme = input.themeId
-      ? await tx.theme.findUnique({ where: { id: input.themeId } })
-      : null;
-    if (input.themeId && !theme) return refuse({ kind: "theme-gone" });
-    const dates = await shootDays(tx, input.monday);
-    const episode = await tx.episode.create({
-      data: {
-        number: 0,
-        weekOf: input.monday,
-        themeId: theme?.id ?? null,
-        workingTitle: input.title,
-        lunches: { create: dates.map((date) => ({ date })) },
-      },
-    });
-    await numberByCalendar(tx);
-    const title = theme?.name ?? (input.title || "a week");
-    await tx.change.create({
-      data: {
-        scope: SLATE,
-        label: `${title} pencilled in`,
-        undoJson: JSON.stringify(beforeItWas(episode.id)),
-      },
-    });
-    return ok({ id: episode.id });
+export function pencilWeek(context: Context, input: PencilWeekInput): Promise<Pencilled> {
+  return inTransaction(context.db, (tx) => pencilIn(tx, input));
+}
+
+type Pencilled = Result<{ readonly id: string }, PencilProblem>;
+
+/** As `pencilWeek`, inside the transaction of a larger change. */
+export async function pencilIn(tx: Db, input: PencilWeekInput): Promise<Pencilled> {
+  if (await tx.episode.findUnique({ where: { weekOf: input.monday } })) {
+    return refuse({ kind: "week-taken" });
+  }
+  const theme = input.themeId ? await tx.theme.findUnique({ where: { id: input.themeId } }) : null;
+  if (input.themeId && !theme) return refuse({ kind: "theme-gone" });
+  const dates = await shootDays(tx, input.monday);
+  const episode = await tx.episode.create({
+    data: {
+      number: 0,
+      weekOf: input.monday,
+      themeId: theme?.id ?? null,
+      workingTitle: input.title,
+      lunches: { create: dates.map((date) => ({ date })) },
+    },
   });
+  await numberByCalendar(tx);
+  const title = theme?.name ?? (input.title || "a week");
+  await tx.change.create({
+    data: {
+      scope: SLATE,
+      label: `${title} pencilled in`,
+      undoJson: JSON.stringify(beforeItWas(episode.id)),
+    },
+  });
+  return ok({ id: episode.id });
 }
 
 /** Words for a refusal. */

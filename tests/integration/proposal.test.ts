@@ -2,6 +2,13 @@ import { expect, test } from "vitest";
 import { day } from "#lib/calendar/index.ts";
 import { changeProposal } from "#lib/use-cases/proposal/change-proposal.ts";
 import { ChangeProposalInput, stepOfForm } from "#lib/use-cases/proposal/change-proposal.input.ts";
+import { readDesk } from "#lib/use-cases/proposal/desk.ts";
+import { openWeeks } from "#lib/use-cases/proposal/open-weeks.ts";
+import { loadDemo } from "#lib/use-cases/load-demo.ts";
+import { pencilWeek } from "#lib/use-cases/pencil-week.ts";
+import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
+import { tinHarbour } from "#seed/demo/index.ts";
+import { referenceThemes } from "#seed/index.ts";
 import { loadProposal, type ProposalView } from "#lib/use-cases/proposal/load-proposal.ts";
 import { StartSeriesInput } from "#lib/use-cases/start-series.input.ts";
 import { startSeries } from "#lib/use-cases/start-series.ts";
@@ -38,6 +45,72 @@ test("a proposal is shown whole and nothing is written until it is taken", async
   const written = await context.db.lunchItem.count();
   const planned = shown.weeks.flatMap((week) => week.lunches.flatMap((lunch) => lunch.items));
   expect(written).toBe(planned.length);
+});
+
+test("what is taken is written with its tricks and the shops of the week", async () => {
+  const context = testContext("2026-03-11");
+  await loadDemo(context, tinHarbour, referenceThemes());
+  const june = day("2026-06-01");
+  const step = (input: { readonly step: string }) =>
+    changeProposal(context, ChangeProposalInput.parse({ month: june, ...input }));
+  await step({ ...PROPOSE, sliders: { theme: 3 } } as never);
+  const mondays = await openWeeks(context, june);
+  const problem = await planProblemFor(context.db, mondays, context.today);
+  const desk = await readDesk(context.db, mondays, "open");
+  expect(await step({ step: "take" })).toMatchObject({ ok: true });
+  const itemOf = new Map(problem.items.map((item) => [item.id, item]));
+  const lunches = desk?.desk.plan.weeks.flatMap((week) => week.lunches) ?? [];
+  let dressed = 0;
+  for (const lunch of lunches) {
+    const rows = await context.db.lunchItem.findMany({
+      where: { lunch: { date: lunch.date } },
+      orderBy: { position: "asc" },
+      include: { tricks: true },
+    });
+    const planned = lunch.itemIds.map((id) => itemOf.get(id));
+    expect(rows.map(({ foodId }) => foodId)).toEqual(planned.map((item) => item?.foodId));
+    rows.forEach(({ tricks, shopId }, place) => {
+      const { trickIds = [], shopIds = [] } = planned[place] ?? {};
+      expect(tricks.map(({ trickId }) => trickId)).toEqual(trickIds);
+      expect(shopIds.length === 0 ? shopId === null : shopIds.includes(shopId ?? "")).toBe(true);
+      dressed += tricks.length;
+    });
+  }
+  expect(dressed).toBeGreaterThan(0);
+});
+
+test("a week pencilled, a day off or a step in another tab refuses the whole plan", async () => {
+  const { context, step, look } = await desk();
+  await step(PROPOSE);
+  const { stamp } = await look();
+  const refusal = { ok: false, problem: { kind: "changed-elsewhere" } };
+  await step({ step: "beside" });
+  await step({ ...PROPOSE, sliders: { money: 3 } } as never);
+  expect(await step({ step: "take", stamp } as never)).toEqual(refusal);
+  await step({ step: "undo" });
+  const off = await context.db.dayOff.create({
+    data: { from: "2026-03-25", to: "2026-03-25", label: "Museum day" },
+  });
+  expect(await step({ step: "take", stamp } as never)).toMatchObject({ ok: false });
+  expect(await context.db.episode.count()).toBe(0);
+  await context.db.dayOff.delete({ where: { id: off.id } });
+  const monday = day("2026-03-16");
+  await pencilWeek(context, { monday, themeId: "", title: "Mine" });
+  expect(await step({ step: "take", stamp } as never)).toEqual(refusal);
+  expect(await context.db.episode.count()).toBe(1);
+  expect(await context.db.lunchItem.count()).toBe(0);
+});
+
+test("a plan that fails in its last week leaves none of its weeks behind", async () => {
+  const { context, step } = await desk();
+  await step(PROPOSE);
+  // The last week's lunch days are taken by a stray lunch, so that writing it must fail.
+  const stray = await context.db.episode.create({ data: { number: 9, weekOf: "2027-01-04" } });
+  await context.db.lunch.create({ data: { episodeId: stray.id, date: "2026-03-27" } });
+  await expect(step({ step: "take" })).rejects.toThrow();
+  expect(await context.db.episode.count()).toBe(1);
+  expect(await context.db.change.count({ where: { scope: "slate" } })).toBe(0);
+  expect(await context.db.proposal.count({ where: { state: "open" } })).toBe(1);
 });
 
 test("what is locked or outside the asked lunch stays; undo brings the last plan back", async () => {

@@ -30,7 +30,8 @@ export const ChangeProposalInput = z.discriminatedUnion("step", [
   z.object({ step: z.literal("beside"), month }),
   z.object({ step: z.literal("exchange"), month }),
   z.object({ step: z.literal("drop"), month }),
-  z.object({ step: z.literal("take"), month }),
+  /** `stamp`: how the proposal stood on the page that the user saw. */
+  z.object({ step: z.literal("take"), month, stamp: z.string().max(40).optional() }),
 ]);
 export type ChangeProposalInput = z.infer<typeof ChangeProposalInput>;
 

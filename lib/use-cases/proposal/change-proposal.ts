@@ -16,13 +16,13 @@ import {
   type Wishes,
 } from "./desk.ts";
 import { openWeeks } from "./open-weeks.ts";
-import { takePlan } from "./take-plan.ts";
+import { takePlan, type TakeProblem } from "./take-plan.ts";
 
 export type ProposalProblem =
   | { readonly kind: "nothing-open" }
   | { readonly kind: "no-proposal" }
   | { readonly kind: "nothing-to-undo" }
-  | { readonly kind: "rules-broken" };
+  | TakeProblem;
 
 /** Search steps of a proposal on the request's own thread: a few tenths of a second. */
 const STEPS = 60_000;
@@ -39,6 +39,7 @@ export async function changeProposal(
   input: ChangeProposalInput,
 ): Promise<Outcome> {
   const { db } = context;
+  if (input.step === "take") return takePlan(context, input.month, input.stamp);
   const mondays = await openWeeks(context, input.month);
   if (mondays.length === 0) return refuse({ kind: "nothing-open" });
   const stored = await readDesk(db, mondays, "open");
@@ -49,8 +50,6 @@ export async function changeProposal(
   }
   if (!stored) return refuse({ kind: "no-proposal" });
   switch (input.step) {
-    case "take":
-      return take(context, mondays, stored);
     case "drop":
       await db.proposal.update({ where: { id: stored.id }, data: { state: "dropped" } });
       return DONE;
@@ -83,6 +82,8 @@ export function describeProposalProblem({ kind }: ProposalProblem): string {
       return "There is nothing to undo in this proposal.";
     case "rules-broken":
       return "This proposal still breaks a rule, so nothing was written. See which rules stand in the way.";
+    case "changed-elsewhere":
+      return "This proposal or one of its weeks was changed elsewhere since you saw it, so nothing was written. Load the page again to see how it stands.";
   }
 }
 
@@ -200,19 +201,4 @@ async function setBeside(
       planJson: JSON.stringify({ ...stored.desk, before: [] }),
     },
   });
-}
-
-async function take(
-  context: Context,
-  mondays: readonly Day[],
-  { id, desk }: StoredDesk,
-): Promise<Outcome> {
-  const problem = await planProblemFor(context.db, mondays, context.today);
-  // The records may have changed since: what is taken is judged by what holds now.
-  if (scorePlan(withWishes(problem, desk.wishes), desk.plan).broken > 0) {
-    return refuse({ kind: "rules-broken" });
-  }
-  const taken = await takePlan(context, problem, desk.plan);
-  await context.db.proposal.update({ where: { id }, data: { state: "taken" } });
-  return ok({ taken });
 }

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { Day } from "#lib/calendar/index.ts";
 import { parseColumn, type Db } from "#lib/db/index.ts";
 import { AIMS, DEFAULT_WEIGHTS, type Plan, type PlanProblem } from "#lib/planner/index.ts";
+import { stampOf } from "../bible/stamp.ts";
 
 const PlanShape = z.object({
   weeks: z.array(
@@ -67,6 +68,11 @@ export async function readDesk(
     orderBy: { createdAt: "desc" },
   });
   return row ? { id: row.id, desk: parseColumn(Desk, row.planJson, "Proposal.plan") } : undefined;
+}
+
+/** How a proposal stands, for a page to hand back when it is taken. */
+export function stampOfDesk({ plan, wishes }: Desk): string {
+  return stampOf({ plan, wishes });
 }
 
 /** The desk after a step, with the way back. */

@@ -19,7 +19,7 @@ import {
 import type { Context } from "../context.ts";
 import { shootDays } from "../pencil-week.ts";
 import { planProblemFor } from "../plan-problem.ts";
-import { readDesk, withWishes, type Desk, NO_WISHES } from "./desk.ts";
+import { readDesk, stampOfDesk, withWishes, type Desk, NO_WISHES } from "./desk.ts";
 import { describeWhyNot } from "./describe-why-not.ts";
 import { openWeeks } from "./open-weeks.ts";
 
@@ -68,6 +68,8 @@ export type ProposalView = {
     | {
         readonly weeks: readonly ProposedWeek[];
         readonly proof: Desk["proof"];
+        /** Handed back when the proposal is taken, so that nobody takes what they have not seen. */
+        readonly stamp: string;
         readonly aims: AimPoints;
         readonly canUndo: boolean;
         readonly bans: readonly { readonly id: string; readonly name: string }[];
@@ -121,6 +123,7 @@ export async function loadProposal(
     shown: {
       weeks: draw.weeks(plan),
       proof,
+      stamp: stampOfDesk(stored.desk),
       aims: scorePlan(problem, plan).aims,
       canUndo: before.length > 0,
       bans: named(wishes.bans),

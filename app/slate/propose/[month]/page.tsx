@@ -42,7 +42,7 @@ export default async function ProposePage({
           </DeskForm>
         )}
         {view.shown && (
-          <DeskForm step="take" month={month.data}>
+          <DeskForm step="take" month={month.data} fields={{ stamp: view.shown.stamp }}>
             <button className="btn" disabled={view.shown.proof.broken > 0}>
               Take it
             </button>
