@@ -42,5 +42,6 @@ export {
   type SolverSession,
   withSession,
 } from "./solver.ts";
+export { spreadThemes, type SpreadChoice, type SpreadTheme } from "./spread-themes.ts";
 export { weekShops } from "./week-shops.ts";
 export { AIM_WORDS, AIMS, DEFAULT_WEIGHTS, type Aim, type Weights } from "./weights.ts";

@@ -35,6 +35,9 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
         <Link className="btn plain" href={`/slate/${after.slice(0, 7)}`}>
           {monthName(after)}
         </Link>
+        <Link className="btn plain" href="/slate/year" prefetch={false}>
+          Year
+        </Link>
         <Link className="btn plain" href="/slate/themes" prefetch={false}>
           Themes
         </Link>
