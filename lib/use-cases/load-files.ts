@@ -1,13 +1,11 @@
 import type { Day } from "#lib/calendar/index.ts";
 import {
-  beatsOf,
   chapterLines,
   chapterProblems,
   chaptersOf,
   chaptersVtt,
   countText,
   describeChapterProblem,
-  ownLines,
   readingEase,
   readingGrade,
   recipe,
@@ -23,7 +21,7 @@ import {
 import type { Context } from "./context.ts";
 import { neighboursOf, readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { deskView, type CopyDeskView } from "./load-copy-desk.ts";
-import { pieceView } from "./piece-view.ts";
+import { outlineBeats, pieceView } from "./piece-view.ts";
 import { readHouseRecipes } from "#lib/db/index.ts";
 
 /** A file an episode is published with. */
@@ -69,8 +67,7 @@ export async function loadFiles(
     db,
     records.lunches.flatMap(({ items }) => items.map(({ foodId }) => foodId)),
   );
-  const outline = pieceView(ground, "outline", null);
-  const beats = beatsOf(ownLines(outline.body, []), settings.wordsPerMinute);
+  const beats = outlineBeats(ground);
   const estimate = beats.reduce((sum, beat) => sum + beat.seconds, 0);
   const total = runtimeSeconds ?? estimate;
   const chapters: readonly Chapter[] = marks.length > 0 ? marks : chaptersOf(beats);

@@ -146,13 +146,12 @@ export function templateVersion({ templates }: CopyDeskGround, kind: DraftKind):
   return templates.filter((template) => template.kind === kind).at(-1)?.version ?? 0;
 }
 
-/** Seconds the outline is estimated to take, as it stands, at the user's speaking rate. */
-export function outlineSeconds(ground: CopyDeskGround): number {
+/** The beats of the outline as it stands, with the times estimated at the user's speaking rate. */
+export function outlineBeats(ground: CopyDeskGround): readonly Beat[] {
   const stored = storedPiece(ground, "outline", null);
   const composed = composePiece(ground, "outline", null, stored);
   const body = stored?.body ?? (composed.ok ? composed.value.text : "");
-  const beats = beatsOf(ownLines(body, []), ground.settings.wordsPerMinute);
-  return beats.reduce((sum, beat) => sum + beat.seconds, 0);
+  return beatsOf(ownLines(body, []), ground.settings.wordsPerMinute);
 }
 
 type CommonGround = Omit<GuardGround, "kind" | "owed" | "times">;
@@ -178,7 +177,7 @@ function guardGround(ground: CopyDeskGround, kind: DraftKind, lunchId: string | 
     kind === "description"
       ? guardedTimes(ground.times, {
           ...{ records: ground.records, lawNote: ground.settings.lawNote },
-          estimate: () => outlineSeconds(ground),
+          estimate: () => outlineBeats(ground).reduce((sum, beat) => sum + beat.seconds, 0),
         })
       : null;
   return { ...common, kind, owed, times };
