@@ -1,5 +1,6 @@
 import { benchDrafts } from "./drafts.ts";
 import { benchAblation } from "./ablation.ts";
+import { benchLoop } from "./loop.ts";
 import { benchMatching } from "./matching.ts";
 import { benchPages } from "./pages.ts";
 import { benchPast } from "./past.ts";
@@ -21,6 +22,7 @@ const BENCHES = {
   planner: benchPlanner,
   drafts: benchDrafts,
   ablation: benchAblation,
+  loop: benchLoop,
   pages: benchPages,
 } as const;
 
