@@ -26,7 +26,7 @@ export function privateSpans(text: string, words: readonly string[]): Span[] {
  * so that "we will pack an olive" names nobody.
  */
 const ALSO_WORDS = new Set(
-  "will mark rose may jack grace art bill rob sue pat drew faith hope joy ivy olive ginger rosemary basil pepper poppy sage violet daisy lily summer april june dawn eve ray guy dean max miles hunter chase skip frank colby brie cherry clementine plum peach apple honey candy heath reed robin jay wren rusty sandy amber ruby pearl star sky berry coco penny nick gene rich dale glen cliff forest".split(
+  "will mark rose may jack grace art bill rob sue pat drew faith hope joy ivy olive ginger rosemary basil pepper poppy sage violet daisy summer april june dawn eve ray guy dean max miles hunter chase skip frank colby brie cherry clementine plum peach apple honey candy heath reed robin jay wren rusty sandy amber ruby pearl star sky berry coco penny nick gene rich dale glen cliff forest".split(
     " ",
   ),
 );
