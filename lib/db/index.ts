@@ -102,4 +102,11 @@ export {
   type ErrandWeekRecord,
 } from "./errands.ts";
 export { readOwedItems, type OwedItem } from "./owed.ts";
-export { copyDatabase, readWhole, replaceWhole, WholeSeries, type WholeProblem } from "./whole.ts";
+export {
+  copyDatabase,
+  countTables,
+  readWhole,
+  replaceWhole,
+  WholeSeries,
+  type WholeProblem,
+} from "./whole.ts";

@@ -49,6 +49,22 @@ export async function readWhole(db: Db): Promise<WholeSeries> {
   return { noonbook: 1, schema: await lastMigration(db), tables };
 }
 
+/** The tables that `readWhole` hands out, with how many rows each holds. */
+export async function countTables(
+  db: Db,
+): Promise<readonly { readonly name: string; readonly rows: number }[]> {
+  const names = [...(await readTables(db)).keys()].toSorted();
+  return Promise.all(
+    names.map(async (name) => {
+      const where = name === "Setting" ? ` WHERE "key" NOT LIKE '${ACCESS}%'` : "";
+      const [row] = await db.$queryRawUnsafe<{ rows: unknown }[]>(
+        `SELECT COUNT(*) AS rows FROM "${name}"${where}`,
+      );
+      return { name, rows: Number(row?.rows) };
+    }),
+  );
+}
+
 /**
  * Puts a whole series in the place of what stands, in the transaction it is called in; the caller takes
  * that back when there is a problem. Columns that the file does not have take what the schema gives.

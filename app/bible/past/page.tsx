@@ -1,11 +1,14 @@
+import { requestContext } from "#app/_server/context.ts";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import styles from "../bible.module.css";
+import { listTables } from "#lib/use-cases/past/export-table.ts";
 import { PastForm } from "./past-form.client.tsx";
 import { WholeForm } from "./whole-form.client.tsx";
 
 export const metadata = { title: "Bring your past" };
 
-export default function PastPage() {
+export default async function PastPage() {
+  const tables = await listTables(await requestContext());
   return (
     <>
       <PageHead kicker="Series bible" title="Bring your past" />
@@ -34,6 +37,19 @@ export default function PastPage() {
               Everything as one file
             </a>
           </p>
+          <details>
+            <summary>Every kind of record as a table of its own</summary>
+            <ul className={styles.tables}>
+              {tables.map(({ name, rows }) => (
+                <li key={name}>
+                  <a href={`/bible/past/table/${name}`} download>
+                    {name}
+                  </a>{" "}
+                  <span className="small quiet">{rows === 1 ? "1 row" : `${rows} rows`}</span>
+                </li>
+              ))}
+            </ul>
+          </details>
         </section>
         <section className="sheet" aria-labelledby="whole">
           <h2 id="whole">Put a whole series here</h2>
