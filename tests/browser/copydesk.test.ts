@@ -54,7 +54,10 @@ test("a verdict that changes turns a kept draft stale, and it is brought up to d
 
   await page.goto(`${server.url}/verdicts/2026-03-05`);
   await page.getByLabel("In Biscuit’s words (optional)").fill("Good for a lighthouse");
+  // The page says so before the words, too: what counts is that they were taken.
+  const taken = page.waitForResponse((answer) => answer.request().method() === "POST");
   await page.getByLabel("In Biscuit’s words (optional)").blur();
+  await taken;
   await page.getByText("Everything tapped is kept.").waitFor();
 
   await page.goto(`${server.url}${WEEK}/lunch-post?day=2026-03-05`);
