@@ -115,7 +115,7 @@ export function loadSlate({ db }: Context, monthDay: Day): Promise<SlateView> {
   });
 }
 
-/** One week as the slate shows it, with the themes in season then. */
+/** One week as the slate shows it, with the themes in season then; shared until something is written. */
 export async function loadSlateWeek(
   { db }: Context,
   monday: Day,
@@ -124,8 +124,10 @@ export async function loadSlateWeek(
   readonly themes: SlateView["seasonThemes"];
   readonly unset: Checks["unset"];
 }> {
-  const { weeks, unset } = await loadWeeks(db, [monday], "in-full");
-  return { week: weeks[0], themes: await themesInSeason(db, [monday]), unset };
+  return keepUntilWritten(db, `slate week ${monday}`, async () => {
+    const { weeks, unset } = await loadWeeks(db, [monday], "in-full");
+    return { week: weeks[0], themes: await themesInSeason(db, [monday]), unset };
+  });
 }
 
 async function loadWeeks(

@@ -7,7 +7,7 @@ import {
   weeksLater,
   type Day,
 } from "#lib/calendar/index.ts";
-import { parseColumn, readSettings } from "#lib/db/index.ts";
+import { keepUntilWritten, parseColumn, readSettings, type Db } from "#lib/db/index.ts";
 import { momentsOf, spreadThemes } from "#lib/planner/index.ts";
 import type { Context } from "./context.ts";
 import { bonusNearItsDay } from "./theme-moments.ts";
@@ -32,8 +32,15 @@ export type YearWeek = {
   readonly before: readonly { readonly monday: Day; readonly title: string }[];
 };
 
-/** The next twelve months week by week: what is planned, what could come, and what was on before. */
-export async function loadYear({ db, today }: Context): Promise<readonly YearWeek[]> {
+/**
+ * The next twelve months week by week: what is planned, what could come, and what was on before. Shared
+ * until something is written.
+ */
+export function loadYear({ db, today }: Context): Promise<readonly YearWeek[]> {
+  return keepUntilWritten(db, `year ${today}`, () => readYear(db, today));
+}
+
+async function readYear(db: Db, today: Day): Promise<readonly YearWeek[]> {
   const mondays = Array.from({ length: WEEKS }, (_, week) => weeksLater(mondayOf(today), week));
   const [first, last] = [mondays[0] ?? today, addDays(mondays.at(-1) ?? today, 6)];
   const [settings, episodes, rows, off, lunchesBefore, firstLunch] = await Promise.all([
