@@ -38,7 +38,9 @@ export default async function PastPage() {
             </a>
           </p>
           <details>
-            <summary>Every kind of record as a table of its own</summary>
+            <summary className={styles.tablesHead}>
+              Every kind of record as a table of its own
+            </summary>
             <ul className={styles.tables}>
               {tables.map(({ name, rows }) => (
                 <li key={name}>
