@@ -3,7 +3,7 @@
 import { zodResolver } from "@hookform/resolvers/zod";
 import { useRouter } from "next/navigation";
 import { useState } from "react";
-import { useForm } from "react-hook-form";
+import { useForm, useWatch } from "react-hook-form";
 
 import { FoodInput, type FoodFields } from "#lib/use-cases/larder/food.input.ts";
 import { Ticks } from "#app/_forms/ticks.client.tsx";
@@ -24,6 +24,7 @@ import {
   PATTERN_OPTIONS,
   TRAIT_OPTIONS,
 } from "./food-options.ts";
+import { LabelReader } from "./label-reader.client.tsx";
 import styles from "./larder.module.css";
 
 const LIVES = [
@@ -48,7 +49,7 @@ export function FoodForm({
 }) {
   const router = useRouter();
   const [status, setStatus] = useState("");
-  const { register, handleSubmit, setError, formState } = useForm<FoodFields>({
+  const { register, handleSubmit, setError, setValue, control, formState } = useForm<FoodFields>({
     resolver: zodResolver(FoodInput, undefined, { raw: true }),
     defaultValues: standing,
     // What the page reads anew (the revision, after a save or a merge) joins what is being typed.
@@ -58,6 +59,7 @@ export function FoodForm({
   const { errors } = formState;
   const error = (name: keyof FoodFields): string | undefined => errors[name]?.message;
   const isNew = standing.id === "";
+  const [name, allergens, maybe] = useWatch({ control, name: ["name", "allergens", "maybe"] });
 
   // The action checks what was typed itself, so it is handed on as it is.
   const save = handleSubmit(async (typed) => {
@@ -114,6 +116,15 @@ export function FoodForm({
         />
         <Ticks legend="Also" options={PART_OPTIONS} {...register("otherParts")} />
       </div>
+      <LabelReader
+        name={name}
+        ticks={{ allergens, maybe }}
+        onTick={(ticks) => {
+          setStatus("");
+          setValue("allergens", ticks.allergens, { shouldDirty: true });
+          setValue("maybe", ticks.maybe, { shouldDirty: true });
+        }}
+      />
       <Ticks
         legend="Allergens it holds"
         options={ALLERGEN_OPTIONS}

@@ -16,6 +16,7 @@ import { Choice } from "#app/_forms/choice.client.tsx";
 import { showOutcome } from "#app/_forms/show-outcome.client.ts";
 import { saveProductAction } from "./actions.ts";
 import { ALLERGEN_OPTIONS, MONTH_OPTIONS, TRAIT_OPTIONS } from "./food-options.ts";
+import { LabelReader } from "./label-reader.client.tsx";
 import styles from "./larder.module.css";
 
 const PROVENANCE_OPTIONS = PROVENANCES.map((one) => [one, one] as const);
@@ -34,14 +35,16 @@ export function ProductForm({
   readonly currency: string;
 }) {
   const [status, setStatus] = useState("");
-  const { register, handleSubmit, setError, reset, control, formState } = useForm<ProductFields>({
-    resolver: zodResolver(ProductInput, undefined, { raw: true }),
-    defaultValues: standing,
-    values: standing,
-    resetOptions: { keepDirtyValues: true },
-  });
+  const { register, handleSubmit, setError, setValue, reset, control, formState } =
+    useForm<ProductFields>({
+      resolver: zodResolver(ProductInput, undefined, { raw: true }),
+      defaultValues: standing,
+      values: standing,
+      resetOptions: { keepDirtyValues: true },
+    });
   const { errors } = formState;
   const isNew = standing.id === "";
+  const [name, allergens, maybe] = useWatch({ control, name: ["name", "allergens", "maybe"] });
   const mustTell = useWatch({ control, name: "provenance" }) !== "bought";
 
   const save = handleSubmit(async (typed) => {
@@ -134,6 +137,15 @@ export function ProductForm({
       )}
       <details className={styles.more}>
         <summary>What its label adds, and its season</summary>
+        <LabelReader
+          name={name}
+          ticks={{ allergens, maybe }}
+          onTick={(ticks) => {
+            setStatus("");
+            setValue("allergens", ticks.allergens, { shouldDirty: true });
+            setValue("maybe", ticks.maybe, { shouldDirty: true });
+          }}
+        />
         <Ticks
           legend="The label names"
           options={ALLERGEN_OPTIONS}

@@ -64,3 +64,4 @@ export {
   type QuickFood,
   type QuickItem,
 } from "./quick-line/index.ts";
+export { readAllergens, type LabelReading, type ToldAllergen } from "./label/index.ts";

@@ -81,7 +81,11 @@ function toRead(rule: SchoolRule, items: readonly BoxItem[]): Finding[] {
       items: items.filter((item) => rule.allergens.some((one) => has(item, one))),
     };
   };
-  return [...unread(rule, standing("some-makes")), ...silent(rule, standing("label-silent"))];
+  return [
+    ...unread(rule, standing("some-makes")),
+    ...named(rule, standing("named")),
+    ...silent(rule, standing("label-silent")),
+  ];
 }
 
 type Standing = { readonly words: readonly string[]; readonly items: readonly BoxItem[] };
@@ -94,6 +98,19 @@ function unread(rule: SchoolRule, { words, items }: Standing): Finding[] {
       level: "look",
       sentence: `Check the label for ${listOf(words)}: ${listOf(items.map(({ food }) => food.name))}. Some makes would not fit “${rule.name}”.`,
       remedy: "Read it each time you buy; makers change recipes.",
+    },
+  ];
+}
+
+function named(rule: SchoolRule, { words, items }: Standing): Finding[] {
+  if (items.length === 0) return [];
+  const names = items.map(({ food, product }) => product?.name ?? food.name);
+  return [
+    {
+      ...aboutRule("school-named", rule, items),
+      level: "look",
+      sentence: `The ${verb(names, "name", "names")} of ${listOf(names)} ${verb(names, "speaks", "speak")} of ${listOf(words)}, the record in the Larder does not. It may not fit “${rule.name}”.`,
+      remedy: "Read the label, then tick it on the food’s page, or give the food another name.",
     },
   ];
 }

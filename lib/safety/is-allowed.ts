@@ -1,5 +1,6 @@
 import type { Food } from "#lib/catalog/index.ts";
 import type { Day } from "#lib/calendar/index.ts";
+import { mayHold } from "./allergens/holds.ts";
 import type { Avoidance, ChildProfile } from "./child.ts";
 import { ruleHolds, ruleNames, type SchoolRule } from "./school-rule.ts";
 
@@ -31,11 +32,10 @@ export function isAllowed(
   return hardFilter(children, rules, day)(food);
 }
 
-/** "Maybe" counts against severe and allergy, as a missing warning on a label proves nothing (FDA). */
+/** "Maybe" and a telling name count against severe and allergy, as a missing warning on a label proves nothing (FDA). */
 function isMet(avoidance: Avoidance, food: Food): boolean {
   if ("food" in avoidance) return food.id === avoidance.food;
   if ("family" in avoidance) return food.family === avoidance.family;
   const { allergen, severity } = avoidance;
-  if (food.allergens.includes(allergen)) return true;
-  return severity !== "avoid" && food.maybeAllergens.includes(allergen);
+  return severity === "avoid" ? food.allergens.includes(allergen) : mayHold(food, allergen);
 }

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Allergen, FoodId, Trait, type Food } from "#lib/catalog/index.ts";
+import { mayHold } from "./allergens/holds.ts";
 import { Day, weekdayOf } from "#lib/calendar/index.ts";
 
 /** A rule of the school: a food with any of the listed marks may not come on the days it holds. */
@@ -32,11 +33,11 @@ export function ruleHolds(rule: SchoolRule, day: Day): boolean {
   return rule.weekdays === null || rule.weekdays.includes(weekdayOf(day));
 }
 
-/** True when the rule speaks of this food; an allergen in some makes counts. */
+/** True when the rule speaks of this food; an allergen in some makes, or in the food's name alone, counts. */
 export function ruleNames(rule: SchoolRule, food: Food): boolean {
   return (
     rule.foods.includes(food.id) ||
     rule.traits.some((trait) => food.traits.includes(trait)) ||
-    rule.allergens.some((a) => food.allergens.includes(a) || food.maybeAllergens.includes(a))
+    rule.allergens.some((allergen) => mayHold(food, allergen))
   );
 }

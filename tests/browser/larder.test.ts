@@ -61,6 +61,26 @@ test("the field at the top answers by keystroke on any page, and Enter leads to 
   await page.context().close();
 });
 
+test("a new food’s name and label are read for allergens, ticked when asked", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(`${server.url}/larder/new`);
+  await page.getByLabel("Name", { exact: true }).fill("Tahini twist");
+  await page.getByText("The words speak of sesame (“tahini”).").waitFor();
+  await page
+    .getByLabel("Ingredients, as the label prints them")
+    .fill("Spelt flour, butter. May contain nuts.");
+  await page.getByRole("button", { name: "Tick these" }).click();
+  const holds = page.getByRole("group", { name: "Allergens it holds" });
+  for (const name of ["sesame", "milk", "wheat"]) {
+    expect(await holds.getByLabel(name).isChecked()).toBe(true);
+  }
+  const some = page.getByRole("group", { name: "In some makes: check the label" });
+  expect(await some.getByLabel("tree nut").isChecked()).toBe(true);
+  expect(await page.getByRole("button", { name: "Tick these" }).count()).toBe(0);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
 test("a whole lunch is typed in one line, corrected once, and known the next time", async () => {
   const { page, complaints } = await openPage(browser);
   await page.goto(`${server.url}/slate/week/2026-03-16`);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { matchFood, parseQuickLine, readQuantity } from "#lib/catalog/index.ts";
+import { matchFood, parseQuickLine, readAllergens, readQuantity } from "#lib/catalog/index.ts";
 import { referenceFoods, referenceTricks } from "#seed/index.ts";
 
 const foods = referenceFoods().map(({ food }) => food);
@@ -78,4 +78,24 @@ describe("whatever is typed", () => {
       }),
     );
   });
+});
+
+test("reading a label never throws, and more words never take an allergen away", () => {
+  const words = fc.constantFrom(
+    ...["milk", "egg", "free", "no", "vegan", "gluten", "may contain", "nuts", "coconut", ",", "."],
+  );
+  const label = fc.oneof(
+    anyText,
+    fc.array(words, { maxLength: 10 }).map((all) => all.join(" ")),
+  );
+  fc.assert(
+    fc.property(label, label, (one, other) => {
+      const all = (text: string): string[] => {
+        const { holds, someMakes } = readAllergens(text);
+        return [...holds, ...someMakes].map(({ allergen }) => allergen);
+      };
+      const both = all(`${one}\n${other}`);
+      expect(both).toEqual(expect.arrayContaining([...all(one), ...all(other)]));
+    }),
+  );
 });

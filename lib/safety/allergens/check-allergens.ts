@@ -43,7 +43,11 @@ function allergenFindings(
   return [
     ...holding(those("holds"), what),
     ...(severity === "severe" || severity === "allergy"
-      ? [...labelled(those("some-makes"), what), ...silent(those("label-silent"), what)]
+      ? [
+          ...labelled(those("some-makes"), what),
+          ...named(those("named"), what),
+          ...silent(those("label-silent"), what),
+        ]
       : []),
   ];
 }
@@ -86,6 +90,22 @@ function labelled(items: readonly BoxItem[], { child, allergen, severity }: What
       level: "look",
       sentence: `Check the label for ${word}: ${listOf(items.map(({ food }) => food.name))}. Some makes hold it, and ${child.name} must not have it.`,
       remedy: "Read it each time you buy; makers change recipes.",
+      sources: ["us-may-contain", ...listsNaming(allergen)],
+      mayKeep: severity !== "severe",
+    },
+  ];
+}
+
+function named(items: readonly BoxItem[], { child, allergen, severity }: What): Finding[] {
+  if (items.length === 0) return [];
+  const names = items.map(({ food, product }) => product?.name ?? food.name);
+  return [
+    {
+      ...findingOf(`named:${child.id}:${allergen}`, items),
+      kind: "allergen",
+      level: "look",
+      sentence: `The ${verb(names, "name", "names")} of ${listOf(names)} ${verb(names, "speaks", "speak")} of ${allergenWord(allergen)}, the record in the Larder does not, and ${child.name} must not have it.`,
+      remedy: "Read the label, then tick it on the food’s page, or give the food another name.",
       sources: ["us-may-contain", ...listsNaming(allergen)],
       mayKeep: severity !== "severe",
     },

@@ -173,3 +173,28 @@ describe("stand-ins", () => {
     expect(themed[0]?.motifs).toContain(motif);
   });
 });
+
+describe("a food whose name speaks of what its record leaves out", () => {
+  const twist = { ...food("apple"), name: "Tahini twist" };
+  const named = { ...item("apple"), food: twist };
+
+  test("is asked about, by the words of the name", () => {
+    const [finding] = check({ allergen: "sesame", severity: "severe" }, named);
+    expect(finding).toMatchObject({ level: "look", mayKeep: false });
+    expect(finding?.sentence).toBe(
+      "The name of Tahini twist speaks of sesame, the record in the Larder does not, and Pepper must not have it.",
+    );
+    expect(check({ allergen: "sesame", severity: "avoid" }, named)).toEqual([]);
+  });
+
+  test("is not proposed to a child with the allergy", () => {
+    const avoiding = child({ avoidances: [{ allergen: "sesame", severity: "allergy" }] });
+    expect(hardFilter([avoiding], [], WEDNESDAY)(twist)).toBe(false);
+  });
+
+  test("is not asked about once the record speaks of it", () => {
+    const told = { ...named, food: { ...twist, maybeAllergens: ["sesame" as const] } };
+    const keys = check({ allergen: "sesame", severity: "severe" }, told).map(({ key }) => key);
+    expect(keys).toEqual(["label:pepper:sesame:apple"]);
+  });
+});
