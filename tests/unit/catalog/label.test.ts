@@ -1,25 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { ALLERGENS, readAllergens, type Allergen } from "#lib/catalog/index.ts";
 import { referenceFoods } from "#seed/index.ts";
+import { MAJOR_ALLERGENS, majorAllergensOf } from "./major-allergens.ts";
 import { hasSharedFiles, sharedRows } from "./shared-catalogue.ts";
 
 const held = (text: string): Allergen[] => readAllergens(text).holds.map((told) => told.allergen);
 const asked = (text: string): Allergen[] =>
   readAllergens(text).someMakes.map((told) => told.allergen);
-
-/** The US nine (FALCPA 2004, FASTER Act 2021) as the derivations write them. */
-const US_NINE: Readonly<Record<string, Allergen>> = {
-  milk: "milk",
-  egg: "egg",
-  fish: "fish",
-  "crustacean shellfish": "crustacean",
-  "tree nuts": "tree-nut",
-  peanuts: "peanut",
-  wheat: "wheat",
-  soy: "soy",
-  sesame: "sesame",
-};
-const tags = (list: string): Allergen[] => list.split("|").flatMap((word) => US_NINE[word] ?? []);
 
 const samples = sharedRows("catalogue/samples/allergen.csv");
 
@@ -30,7 +17,7 @@ const samples = sharedRows("catalogue/samples/allergen.csv");
 describe("ingredient lists and dish names of USDA tables", () => {
   test.skipIf(!hasSharedFiles)(`no major allergen is missed in ${samples.length}`, () => {
     const missed = samples.flatMap((row) =>
-      tags(row["expected_us9"] ?? "")
+      majorAllergensOf(row["expected_us9"] ?? "")
         .filter((tag) => !held(row["text"] ?? "").includes(tag))
         .map((tag) => `${row["text"] ?? ""}: ${tag}`),
     );
@@ -38,13 +25,12 @@ describe("ingredient lists and dish names of USDA tables", () => {
   });
 
   test.skipIf(!hasSharedFiles)("none is told that the table does not know", () => {
-    const nine = new Set(Object.values(US_NINE));
     const extra = samples.flatMap((row) => {
-      const known = tags(
+      const known = majorAllergensOf(
         `${row["expected_us9"] ?? ""}|${row["may_also_contain_not_scored"] ?? ""}`,
       );
       return held(row["text"] ?? "")
-        .filter((tag) => nine.has(tag) && !known.includes(tag))
+        .filter((tag) => MAJOR_ALLERGENS.has(tag) && !known.includes(tag))
         .map((tag) => `${row["text"] ?? ""}: ${tag}`);
     });
     expect(extra).toEqual([]);

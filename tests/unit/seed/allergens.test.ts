@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Allergen, type Food } from "#lib/catalog/index.ts";
 import { referenceFoods } from "#seed/index.ts";
+import { majorAllergensOf } from "../catalog/major-allergens.ts";
 import {
   FDA_NO_TREE_NUTS,
   FDA_TREE_NUTS,
@@ -77,22 +78,6 @@ describe("allergens of the FDA and EU lists", () => {
   });
 });
 
-/** The US nine as the public derivations write them. */
-const US_NINE: Readonly<Record<string, Allergen>> = {
-  milk: "milk",
-  egg: "egg",
-  fish: "fish",
-  "crustacean shellfish": "crustacean",
-  "tree nuts": "tree-nut",
-  peanuts: "peanut",
-  wheat: "wheat",
-  soy: "soy",
-  sesame: "sesame",
-};
-
-const tags = (list: string): readonly Allergen[] =>
-  list.split("|").flatMap((word) => US_NINE[word] ?? []);
-
 const missed = (food: Food, expected: readonly Allergen[], kept: readonly Allergen[]): string[] =>
   expected.filter((tag) => !kept.includes(tag)).map((tag) => `${food.id}: ${tag}`);
 
@@ -110,7 +95,7 @@ test.skipIf(!samples)(
     for (const [begins, id] of SAMPLES) {
       const row = samples?.find(({ text = "" }) => text.startsWith(begins));
       const food = referenceFood(id);
-      const expected = tags(row?.["expected_us9"] ?? "");
+      const expected = majorAllergensOf(row?.["expected_us9"] ?? "");
       expect(row, begins).toBeDefined();
       expect(missed(food, expected, told(food)), begins).toEqual([]);
       asked.push(...missed(food, expected, food.allergens));
@@ -134,7 +119,7 @@ test.skipIf(!draft)(
         [name, ...aliases].includes(row["name"] ?? ""),
       );
       if (!food) throw new Error(`No food for ${row["name"] ?? "a row"}.`);
-      const expected = tags(recipe ?? row["us_allergens"] ?? "");
+      const expected = majorAllergensOf(recipe ?? row["us_allergens"] ?? "");
       expect(missed(food, expected, told(food))).toEqual([]);
       asked.push(...missed(food, expected, food.allergens));
     }
