@@ -18,6 +18,11 @@ import {
   removeEpisode,
   RemoveEpisodeInput,
 } from "#lib/use-cases/edit-episode.ts";
+import {
+  describeSwapLunchesProblem,
+  swapLunches,
+  SwapLunchesInput,
+} from "#lib/use-cases/swap-lunches.ts";
 import { clearingPhotoFiles } from "#lib/use-cases/photos/photo-files.ts";
 import { describeUndoProblem, undoSlate } from "#lib/use-cases/undo-slate.ts";
 
@@ -84,6 +89,16 @@ export async function removeEpisodeAction(input: unknown): Promise<FormState> {
   );
   if (!outcome.ok) return refused(describeEpisodeProblem(outcome.problem));
   return { kind: "saved", href: "/slate" };
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function swapLunchesAction(input: unknown): Promise<FormState> {
+  const parsed = SwapLunchesInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await swapLunches(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeSwapLunchesProblem(outcome.problem));
+  refresh();
+  return saved;
 }
 
 /** Takes back the slate's last change; takes no input. */

@@ -4,6 +4,7 @@ import { inTheTray } from "#lib/use-cases/lunch-view.ts";
 import type { WeekView } from "#lib/use-cases/load-slate.ts";
 import { PaperTag } from "#app/_ui/paper-tag.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
+import { DragPlace } from "./drag-place.client.tsx";
 import styles from "./slate.module.css";
 
 /** One day of a week: its date, its tray, its paper tag and its angle. */
@@ -28,7 +29,12 @@ export function DayFigure({
         </time>
         {lunch?.minutes != null && <span className="num">{lunch.minutes} min</span>}
       </div>
-      <div className={styles.hold}>
+      <DragPlace
+        kind="lunch"
+        place={day.date}
+        carries={lunch?.isOpen ? day.date : undefined}
+        className={styles.hold}
+      >
         <Tray
           empty={day.offLabel ?? (lunch ? "Nothing in the tin yet" : "No lunch")}
           compartments={inTheTray(lunch?.items ?? []).map((item) => ({
@@ -54,7 +60,7 @@ export function DayFigure({
             <PaperTag text={tag.short} />
           </div>
         )}
-      </div>
+      </DragPlace>
       <figcaption>
         {day.offLabel ??
           (lunch ? (

@@ -44,6 +44,8 @@ type LunchView = {
   readonly angle: string;
   readonly revision: number;
   readonly minutes: number | null;
+  /** Nothing was packed or published, so it may still change its day. */
+  readonly isOpen: boolean;
   readonly items: readonly ItemView[];
   readonly repeats: readonly RepeatView[];
   /** The most serious broken rule that nobody has decided to keep, for the tag on the tray. */
@@ -208,6 +210,7 @@ function lunchOn(
     angle: lunch.angle,
     revision: lunch.revision,
     minutes: lunch.minutesUsed,
+    isOpen: !lunch.isPacked && episode !== undefined && stageOf(episode) !== "published",
     items: lunch.items.map(viewItem),
     repeats: warnings
       .filter((warning) => warning.on === date && warning.foodId !== null)

@@ -7,6 +7,7 @@ import { pencilWeek } from "#lib/use-cases/pencil-week.ts";
 import { PencilWeekInput } from "#lib/use-cases/pencil-week.input.ts";
 import { saveLunch } from "#lib/use-cases/save-lunch.ts";
 import { SaveLunchInput } from "#lib/use-cases/save-lunch.input.ts";
+import { describeSwapLunchesProblem, swapLunches } from "#lib/use-cases/swap-lunches.ts";
 import { undoSlate } from "#lib/use-cases/undo-slate.ts";
 import { testContext } from "#tests/support/test-context.ts";
 
@@ -55,6 +56,7 @@ test("each change of the slate is taken back to the letter, last first", async (
   moments.push(await slateNow(context));
   await then(compose(context, "2026-03-18", ["pear"]));
   await then(moveEpisode(context, { episodeId: first, monday: SECOND }));
+  await then(swapLunches(context, { from: day("2026-03-17"), to: day("2026-03-11") }));
   const words = {
     themeId: "night-train",
     title: "",
@@ -158,4 +160,42 @@ test("a saved lunch keeps the product of an item that stays, and drops it when t
     foodId: "pear",
     productId: null,
   });
+});
+
+test("two lunches change places, within a week and across weeks, and a packed one stays", async () => {
+  const context = testContext("2026-03-09");
+  await pencil(context, FIRST, "Night Train");
+  await pencil(context, SECOND, "Tide Pool");
+  await compose(context, "2026-03-10", ["apple"]);
+  await compose(context, "2026-03-12", ["pear", "banana"]);
+  const foodsOn = async (date: string): Promise<string[]> => {
+    const where = { lunch: { date } };
+    const items = await context.db.lunchItem.findMany({ where, orderBy: { position: "asc" } });
+    return items.map(({ foodId }) => foodId);
+  };
+  const [tuesday, thursday, next] = [day("2026-03-10"), day("2026-03-12"), day("2026-03-18")];
+
+  expect(await swapLunches(context, { from: tuesday, to: thursday })).toMatchObject({ ok: true });
+  expect([await foodsOn(tuesday), await foodsOn(thursday)]).toEqual([
+    ["pear", "banana"],
+    ["apple"],
+  ]);
+  expect(await swapLunches(context, { from: thursday, to: next })).toMatchObject({ ok: true });
+  expect([await foodsOn(thursday), await foodsOn(next)]).toEqual([[], ["apple"]]);
+  const moved = await context.db.lunch.findUniqueOrThrow({
+    where: { date: next },
+    include: { episode: true },
+  });
+  expect([moved.episode.weekOf, moved.angle]).toEqual([SECOND, "2026-03-10"]);
+
+  const { id: lunchId } = await context.db.lunch.findUniqueOrThrow({ where: { date: tuesday } });
+  await packLunch(context, { lunchId, minutes: 20 });
+  const refused = await swapLunches(context, { from: next, to: tuesday });
+  expect(refused).toEqual({ ok: false, problem: { kind: "packed", date: tuesday } });
+  expect(refused.ok || describeSwapLunchesProblem(refused.problem)).toMatch(
+    /stays where it happened/,
+  );
+  const off = await swapLunches(context, { from: next, to: day("2026-03-21") });
+  expect(off).toEqual({ ok: false, problem: { kind: "no-lunch", date: "2026-03-21" } });
+  expect(await foodsOn(next)).toEqual(["apple"]);
 });

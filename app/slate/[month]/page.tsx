@@ -10,6 +10,7 @@ import { PageHead } from "#app/_ui/page-head.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { DayFigure } from "../day-figure.tsx";
+import { DragPlace } from "../drag-place.client.tsx";
 import { UndoButton } from "../undo-button.client.tsx";
 import { OwedList } from "#app/errands/owed-list.client.tsx";
 import { PencilForm } from "../pencil-form.client.tsx";
@@ -50,7 +51,9 @@ export default async function SlateMonth({ params }: PageProps<"/slate/[month]">
         <div className={styles.weeks}>
           {view.weeks.map((week) => (
             <section className={styles.week} key={week.monday} aria-label={weekLabel(week)}>
-              <WeekHead week={week} themes={view.seasonThemes} />
+              <DragPlace kind="week" place={week.monday} carries={movableId(week)}>
+                <WeekHead week={week} themes={view.seasonThemes} />
+              </DragPlace>
               {week.episode && (
                 <div className={styles.five}>
                   {week.days.map((day) => (
@@ -157,6 +160,12 @@ function Rail({ view, owed }: { readonly view: SlateView; readonly owed: readonl
       </section>
     </aside>
   );
+}
+
+/** The episode of a week that can still go to another one. */
+function movableId({ episode, days }: WeekView): string | undefined {
+  if (episode?.stage === "published") return undefined;
+  return days.every(({ lunch }) => lunch?.isOpen !== false) ? episode?.id : undefined;
 }
 
 function weekLabel(week: WeekView): string {

@@ -7,6 +7,7 @@ import { inTheTray, type ItemView } from "#lib/use-cases/lunch-view.ts";
 import { loadClosestWeeks } from "#lib/use-cases/load-closest-weeks.ts";
 import { loadSlateWeek } from "#lib/use-cases/load-slate.ts";
 import { loadUndo } from "#lib/use-cases/undo-slate.ts";
+import { listOpenLunches } from "#lib/use-cases/swap-lunches.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { ChecksPanel } from "#app/_checks/checks-panel.tsx";
 import { WeekBalance } from "#app/_checks/week-balance.tsx";
@@ -19,6 +20,7 @@ import { ComposeForm } from "../../compose-form.client.tsx";
 import type { Household, Line } from "../../compose-line.ts";
 import { EpisodeForm } from "../../episode-form.client.tsx";
 import { LockButton } from "../../lock-button.client.tsx";
+import { SwapDays } from "../../swap-days.client.tsx";
 import { UndoButton } from "../../undo-button.client.tsx";
 import styles from "../../slate.module.css";
 
@@ -26,11 +28,12 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
   const monday = Day.safeParse((await params).monday);
   if (!monday.success || mondayOf(monday.data) !== monday.data) notFound();
   const context = await requestContext();
-  const [{ week, themes, unset }, closest, people, undo] = await Promise.all([
+  const [{ week, themes, unset }, closest, people, undo, open] = await Promise.all([
     loadSlateWeek(context, monday.data),
     loadClosestWeeks(context, monday.data),
     listHousehold(context),
     loadUndo(context),
+    listOpenLunches(context, monday.data),
   ]);
   if (!week?.episode) notFound();
   const { episode } = week;
@@ -73,6 +76,7 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
                     </p>
                   ))}
                   <ChecksPanel lunchId={lunch.id} findings={lunch.findings} />
+                  {lunch.isOpen && <SwapDays date={date} weeks={open} />}
                 </>
               )}
             </div>
