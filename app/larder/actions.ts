@@ -14,8 +14,12 @@ import {
 import { ProductInput } from "#lib/use-cases/larder/product.input.ts";
 import { describeRecallProblem, recall, RecallInput } from "#lib/use-cases/larder/recall.ts";
 import { describeRetireProblem, retire, RetireInput } from "#lib/use-cases/larder/retire.ts";
+import { FamilyInput } from "#lib/use-cases/larder/family.input.ts";
+import { describeSaveFamilyProblem, saveFamily } from "#lib/use-cases/larder/save-family.ts";
 import { describeSaveFoodProblem, saveFood } from "#lib/use-cases/larder/save-food.ts";
 import { describeSaveProductProblem, saveProduct } from "#lib/use-cases/larder/save-product.ts";
+import { describeSaveStepsProblem, saveSteps } from "#lib/use-cases/larder/save-steps.ts";
+import { StepsInput } from "#lib/use-cases/larder/steps.input.ts";
 import { describeSaveTrickProblem, saveTrick } from "#lib/use-cases/larder/save-trick.ts";
 import { TrickInput } from "#lib/use-cases/larder/trick.input.ts";
 
@@ -32,6 +36,26 @@ export async function saveFoodAction(input: unknown): Promise<FormState> {
   }
   refresh();
   return { kind: "saved", href: `/larder/${outcome.value}` };
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function saveStepsAction(input: unknown): Promise<FormState> {
+  const parsed = StepsInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await saveSteps(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeSaveStepsProblem(outcome.problem));
+  refresh();
+  return saved;
+}
+
+/** Public endpoint: trusts nothing it is handed. */
+export async function saveFamilyAction(input: unknown): Promise<FormState> {
+  const parsed = FamilyInput.safeParse(input);
+  if (!parsed.success) return invalid(parsed.error);
+  const outcome = await saveFamily(await requestContext(), parsed.data);
+  if (!outcome.ok) return refused(describeSaveFamilyProblem(outcome.problem));
+  refresh();
+  return saved;
 }
 
 /** Public endpoint: trusts nothing it is handed. */

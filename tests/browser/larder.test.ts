@@ -61,6 +61,30 @@ test("the field at the top answers by keystroke on any page, and Enter leads to 
   await page.context().close();
 });
 
+test("a food’s steps are added and saved, and its family’s rest", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(`${server.url}/larder/asparagus`);
+  await page.getByRole("button", { name: "Add a step" }).click();
+  await page.getByRole("button", { name: "Save the steps" }).click();
+  await page.getByText("Say what is done, or take the step out.").waitFor();
+  const step = page.getByRole("group", { name: /^Step \d+$/ }).last();
+  await step.getByLabel("What is done").fill("Lay out on a towel");
+  await step.getByLabel("Minutes", { exact: true }).fill("3");
+  await page.getByRole("button", { name: "Save the steps" }).click();
+  await page.getByText("Saved.").waitFor();
+  await page.getByLabel("Rest of the whole family, days").fill("x");
+  await page.getByRole("button", { name: "Save the family" }).click();
+  await page.getByText("Write a whole number from 0 to 366.").waitFor();
+  await page.getByLabel("Rest of the whole family, days").fill("12");
+  await page.getByRole("button", { name: "Save the family" }).click();
+  await page.getByText("Saved.").nth(1).waitFor();
+  await page.reload();
+  expect(await step.getByLabel("What is done").inputValue()).toBe("Lay out on a towel");
+  expect(await page.getByLabel("Rest of the whole family, days").inputValue()).toBe("12");
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
 test("a new food’s name and label are read for allergens, ticked when asked", async () => {
   const { page, complaints } = await openPage(browser);
   await page.goto(`${server.url}/larder/new`);

@@ -12,8 +12,10 @@ import styles from "../larder.module.css";
 import { MergeForm, UndoMergeButton } from "../merge-form.client.tsx";
 import { RecallForm } from "../recall-form.client.tsx";
 import { RetireButton } from "../retire-button.client.tsx";
+import { FamilyForm } from "./family-form.client.tsx";
 import { FoodProducts } from "./food-products.tsx";
 import { RecallNotice } from "./recall-notice.tsx";
+import { StepsForm } from "./steps-form.client.tsx";
 
 export async function generateMetadata({ params }: PageProps<"/larder/[food]">) {
   const { food } = await params;
@@ -61,6 +63,14 @@ export default async function FoodPage({ params, searchParams }: PageProps<"/lar
             </p>
             <FoodForm standing={fields} families={view.families} currency={view.currency} />
           </section>
+          <section className="sheet">
+            <h2>Getting it ready</h2>
+            <p className="small quiet">
+              Minutes are for one family batch. Usual steps are common practice, no source; the
+              minutes you note on the mise teach the next plan.
+            </p>
+            <StepsForm standing={view.steps} />
+          </section>
           <FoodProducts view={view} />
         </div>
         <div className={styles.column}>
@@ -93,12 +103,6 @@ export default async function FoodPage({ params, searchParams }: PageProps<"/lar
                 </li>
               ))}
             </ul>
-            {view.prepSteps.length > 0 && (
-              <p className="small quiet">
-                Getting it ready:{" "}
-                {view.prepSteps.map(({ name, minutes }) => `${name}, ${minutes} min`).join("; ")}.
-              </p>
-            )}
           </section>
           <section className="sheet">
             <h2>When it was on</h2>
@@ -120,6 +124,15 @@ export default async function FoodPage({ params, searchParams }: PageProps<"/lar
                 {page < view.pages && <Link href={`/larder/${id}?page=${page + 1}`}>earlier</Link>}
               </nav>
             )}
+          </section>
+          <section className="sheet">
+            <h2>Its family</h2>
+            <p className="small quiet">
+              {view.family.kin.length === 0
+                ? "No other food is of this family."
+                : `Kin: ${view.family.kin.join(", ")}.`}
+            </p>
+            <FamilyForm standing={view.family.fields} />
           </section>
           <section className="sheet">
             <h2>A duplicate?</h2>

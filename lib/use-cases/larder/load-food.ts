@@ -2,14 +2,18 @@ import { day, nearDay } from "#lib/calendar/index.ts";
 import { standInsFor, type Allergen, type Food } from "#lib/catalog/index.ts";
 import { readFoodsById, readOfferedFoods, readSettings, readShops } from "#lib/db/index.ts";
 import { describeGrams } from "#lib/shopping/index.ts";
+import { stepsOfFood } from "#lib/kitchen/index.ts";
 import type { Context } from "../context.ts";
 import { appearancePages, readAppearances, type Appearance } from "./appearances.ts";
-import { fieldsOf } from "./food-fields.ts";
+import { fieldsOf, text } from "./food-fields.ts";
 import type { FoodFields } from "./food.input.ts";
 import { readLarderTable, type LarderRow } from "./larder-rows.ts";
 import { readMerges } from "./merge-foods.ts";
 import { readProducts, type ProductView } from "./read-products.ts";
 import { readHolders, type Holders } from "./recall.ts";
+import type { FamilyFields } from "./family.input.ts";
+import { stepFields } from "./save-steps.ts";
+import type { StepsFields } from "./steps.input.ts";
 
 /** A food that can take the place of one that is out. */
 type StandInView = {
@@ -41,8 +45,12 @@ export type FoodView = {
   readonly shops: readonly { readonly id: string; readonly name: string }[];
   readonly families: readonly { readonly id: string; readonly name: string }[];
   readonly currency: string;
-  readonly prepSteps: Food["prepSteps"];
+  readonly steps: StepsFields;
+  readonly family: FamilyView;
 };
+
+/** The kin of a food: what they are called, how long they rest, and who they are. */
+type FamilyView = { readonly fields: FamilyFields; readonly kin: readonly string[] };
 
 const STAND_INS_SHOWN = 6;
 
@@ -62,7 +70,7 @@ export async function loadFood(
     readLarderTable(context),
     readSettings(db),
     readShops(db),
-    db.family.findMany({ select: { id: true, name: true }, orderBy: { name: "asc" } }),
+    db.family.findMany({ orderBy: { name: "asc" } }),
     readAppearances(db, { kind: "food", id }, page),
     readMerges(db, id),
   ]);
@@ -93,9 +101,31 @@ export async function loadFood(
     lots: await readLotTexts(context, food),
     merges,
     shops: openShops.map(({ id: shopId, name }) => ({ id: shopId, name })),
-    families,
+    families: families.map(({ id: familyId, name }) => ({ id: familyId, name })),
     currency: settings.currency,
-    prepSteps: food.prepSteps,
+    steps: { foodId: id, revision: stored.revision, steps: stepFields(stepsOfFood(food)) },
+    family: familyView(
+      food,
+      families.find((family) => family.id === food.family),
+      foods,
+    ),
+  };
+}
+
+function familyView(
+  food: Food,
+  family: { readonly name: string; readonly restDays: number | null } | undefined,
+  foods: readonly Food[],
+): FamilyView {
+  return {
+    fields: {
+      familyId: food.family,
+      name: family?.name ?? food.family,
+      restDays: text(family?.restDays ?? null),
+    },
+    kin: foods
+      .filter((other) => other.family === food.family && other.id !== food.id)
+      .map(({ name }) => name),
   };
 }
 
