@@ -89,23 +89,32 @@ export async function readTemplates(db: Db): Promise<TemplateRecord[]> {
   });
 }
 
-/** First sentences on the theme, with their themes, of what was kept for the weeks between two Mondays. */
+const Openers = z.array(z.object({ text: z.string(), title: z.string() }));
+
+/**
+ * First sentences on the theme, with their themes, of what was kept for the weeks between two Mondays,
+ * each once. SQLite looks into the kept texts itself: reading all of them for one sentence each would
+ * take longer than anything else an episode needs.
+ */
 export async function readOpeners(
   db: Db,
   from: Day,
   before: Day,
 ): Promise<{ readonly text: string; readonly title: string }[]> {
-  const rows = await db.draft.findMany({
-    where: { episode: { weekOf: { gte: from, lt: before } } },
-    select: { generatedJson: true },
-  });
-  return rows.flatMap(({ generatedJson }) => {
-    const { lines, facts } = parseColumn(Written, generatedJson, "Draft.generated");
-    const opener = lines.flat().find((sentence) => sentence.facts.includes("theme"));
-    const theme = facts.find(({ id }) => id === "theme");
-    const title = theme?.rows.find(([name]) => name === "Title")?.[1] ?? "";
-    return opener ? [{ text: opener.text, title }] : [];
-  });
+  const rows = await db.$queryRaw<unknown[]>`
+    SELECT DISTINCT text, COALESCE(title, '') AS title FROM (
+      SELECT (SELECT s."value" ->> '$.text'
+                FROM json_each(d."generatedJson", '$.lines') l, json_each(l."value") s,
+                     json_each(s."value", '$.facts') f
+               WHERE f."value" = 'theme' ORDER BY l."key", s."key" LIMIT 1) AS text,
+             (SELECT r."value" ->> '$[1]'
+                FROM json_each(d."generatedJson", '$.facts') f, json_each(f."value", '$.rows') r
+               WHERE f."value" ->> '$.id' = 'theme' AND r."value" ->> '$[0]' = 'Title'
+               LIMIT 1) AS title
+        FROM "Draft" d JOIN "Episode" e ON e."id" = d."episodeId"
+       WHERE e."weekOf" >= ${from} AND e."weekOf" < ${before})
+    WHERE text IS NOT NULL`;
+  return Openers.parse(rows);
 }
 
 /** Keeps a template's next version and says its number. */

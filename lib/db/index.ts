@@ -75,6 +75,7 @@ export {
   readEpisode,
   readEpisodes,
   readEpisodesOfLunches,
+  readNeighbours,
   readShown,
   type EpisodeRecord,
   type ItemRecord,

@@ -112,6 +112,21 @@ export async function readEpisode(db: Db, monday: Day): Promise<EpisodeRecord | 
   return (await readEpisodes(db, monday, monday))[0];
 }
 
+/** The Mondays of the episodes before and after one, where there are any. One statement. */
+export async function readNeighbours(
+  db: Db,
+  monday: Day,
+): Promise<{ readonly before: Day | undefined; readonly after: Day | undefined }> {
+  const [row] = await db.$queryRaw<
+    readonly { readonly before: string | null; readonly after: string | null }[]
+  >`SELECT (SELECT MAX("weekOf") FROM "Episode" WHERE "weekOf" < ${monday}) AS before,
+           (SELECT MIN("weekOf") FROM "Episode" WHERE "weekOf" > ${monday}) AS after`;
+  return {
+    before: row?.before ? day(row.before) : undefined,
+    after: row?.after ? day(row.after) : undefined,
+  };
+}
+
 function episodeOfRow(row: EpisodeRow, foods: ReadonlyMap<string, Food>): EpisodeRecord {
   const foodOf = (id: string): Food => {
     const food = foods.get(id);

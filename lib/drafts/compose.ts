@@ -22,8 +22,9 @@ export type Composed = {
 /** What all pieces of an episode are written from; made once for them all. */
 export function tellingOf(records: EpisodeRecords, salt = 0): Told {
   const clean = cleanRecords(records);
+  const facts = factsOfClean(clean);
   return {
-    facts: factsOfClean(clean),
+    ...{ facts, factIds: facts.map(({ id }) => id) },
     voice: clean.voice,
     seriesName: clean.seriesName,
     number: clean.number,
@@ -42,8 +43,7 @@ export function compose(
 ): Result<Composed, TemplateProblem> {
   const written = renderTemplate(template, scopeOf(told, lunchId ?? undefined));
   if (!written.ok) return written;
-  const ids = told.facts.map(({ id }) => id);
-  const lines = readMarks(written.value).map((line) => sentencesOf(line, ids));
+  const lines = readMarks(written.value).map((line) => sentencesOf(line, told.factIds));
   const used = new Set(lines.flat().flatMap((sentence) => sentence.facts));
   return ok({
     ...{ kind, lunchId, lines, text: textOfLines(lines) },

@@ -1,5 +1,6 @@
-import { addDays, weeksLater, type Day } from "#lib/calendar/index.ts";
+import { weeksLater, type Day } from "#lib/calendar/index.ts";
 import {
+  keepUntilWritten,
   readDrafts,
   readOpeners,
   readSettings,
@@ -48,7 +49,9 @@ export async function readCopyDeskGround(
   ]);
   const tellings = new Map<number, Told>();
   const told = (salt: number): Told => {
-    const made = tellings.get(salt) ?? tellingOf(found.records, salt);
+    const [first] = tellings.values();
+    const made =
+      tellings.get(salt) ?? (first ? { ...first, salt } : tellingOf(found.records, salt));
     tellings.set(salt, made);
     return made;
   };
@@ -56,25 +59,13 @@ export async function readCopyDeskGround(
   return { ...found, drafts, templates, settings, times, told, salt };
 }
 
-/** The Mondays of the episodes before and after one, where there are any. */
-export async function neighboursOf(
+/** The same for pages, which only read: kept until anything is written. */
+export function keptCopyDeskGround(
   db: Db,
   monday: Day,
-): Promise<{ readonly before: Day | undefined; readonly after: Day | undefined }> {
-  const [before, after] = await Promise.all([
-    db.episode.findFirst({
-      where: { weekOf: { lt: monday } },
-      orderBy: { weekOf: "desc" },
-      select: { weekOf: true },
-    }),
-    db.episode.findFirst({
-      where: { weekOf: { gt: monday } },
-      orderBy: { weekOf: "asc" },
-      select: { weekOf: true },
-    }),
-  ]);
-  return {
-    before: before ? addDays(before.weekOf as Day, 0) : undefined,
-    after: after ? addDays(after.weekOf as Day, 0) : undefined,
-  };
+  today: Day,
+): Promise<CopyDeskGround | undefined> {
+  return keepUntilWritten(db, `copy desk ${monday} ${today}`, () =>
+    readCopyDeskGround(db, monday, today),
+  );
 }

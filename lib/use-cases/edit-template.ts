@@ -9,7 +9,7 @@ import {
   type TemplateProblem,
 } from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
-import { readCopyDeskGround } from "./copy-desk-ground.ts";
+import { keptCopyDeskGround } from "./copy-desk-ground.ts";
 import { latestPacked } from "./latest-packed.ts";
 import type { SaveTemplateInput, TemplateInput } from "./edit-template.input.ts";
 
@@ -48,7 +48,7 @@ export async function previewTemplate(
   { kind, body }: TemplateInput,
 ): Promise<Preview> {
   const week = await latestPacked(db, today);
-  const ground = week && (await readCopyDeskGround(db, week, today));
+  const ground = week && (await keptCopyDeskGround(db, week, today));
   if (!ground) return { kind: "no-week" };
   const day = ground.records.lunches.find((lunch) => lunch.isPacked) ?? ground.records.lunches[0];
   const composed = compose(ground.told(0), kind, body, day?.id ?? null);

@@ -1,5 +1,5 @@
 import { day, type Day } from "#lib/calendar/index.ts";
-import { readBoardLunches, readSettings } from "#lib/db/index.ts";
+import { keepUntilWritten, readBoardLunches, readSettings, type Db } from "#lib/db/index.ts";
 import {
   boardPost,
   checksOf,
@@ -41,7 +41,13 @@ export type BoardView = {
 const CHOSEN_FIRST = 5;
 
 /** Packed lunches that fit what is asked, latest first, and the post of the chosen ones. */
-export async function loadBoard({ db, today }: Context, ask: BoardAsk): Promise<BoardView> {
+export function loadBoard({ db, today }: Context, ask: BoardAsk): Promise<BoardView> {
+  return keepUntilWritten(db, `board ${today} ${JSON.stringify(ask)}`, () =>
+    readBoard(db, today, ask),
+  );
+}
+
+async function readBoard(db: Db, today: Day, ask: BoardAsk): Promise<BoardView> {
   const { foodId, themeId, from, to } = ask;
   const [found, settings] = await Promise.all([
     readBoardLunches(db, { foodId, themeId, from, to: to ?? today }),

@@ -5,8 +5,9 @@ import {
   type DraftKind,
   type EpisodeRecords,
 } from "#lib/drafts/index.ts";
+import { readNeighbours } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
-import { neighboursOf, readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
+import { keptCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { inTheTray, viewItem, type ItemView } from "./lunch-view.ts";
 import { pieceView, type PieceView } from "./piece-view.ts";
@@ -46,10 +47,17 @@ export async function loadPack(
   monday: Day,
 ): Promise<CopyDeskPack | undefined> {
   const [ground, near] = await Promise.all([
-    readCopyDeskGround(db, monday, today),
-    neighboursOf(db, monday),
+    keptCopyDeskGround(db, monday, today),
+    readNeighbours(db, monday),
   ]);
-  if (!ground) return undefined;
+  return ground && packOf(ground, near);
+}
+
+/** Every piece of an episode as read, between the weeks beside it. */
+export function packOf(
+  ground: CopyDeskGround,
+  near: Pick<CopyDeskView, "before" | "after">,
+): CopyDeskPack {
   const view = { ...deskView(ground), ...near };
   const pieces = DRAFT_KINDS.flatMap((kind) =>
     kind === "lunch-post"
@@ -79,8 +87,8 @@ export async function loadPiece(
   date: Day | undefined,
 ): Promise<(CopyDeskView & { readonly piece: PieceView }) | undefined> {
   const [ground, near] = await Promise.all([
-    readCopyDeskGround(db, monday, today),
-    neighboursOf(db, monday),
+    keptCopyDeskGround(db, monday, today),
+    readNeighbours(db, monday),
   ]);
   if (!ground) return undefined;
   const view = { ...deskView(ground), ...near };

@@ -19,10 +19,10 @@ import {
   type ScreenShare,
 } from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
-import { neighboursOf, readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
+import { keptCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { deskView, type CopyDeskView } from "./load-copy-desk.ts";
 import { outlineBeats, pieceView } from "./piece-view.ts";
-import { readHouseRecipes } from "#lib/db/index.ts";
+import { readHouseRecipes, readNeighbours } from "#lib/db/index.ts";
 
 /** A file an episode is published with. */
 type OutputFile = {
@@ -57,8 +57,8 @@ export async function loadFiles(
   monday: Day,
 ): Promise<FilesView | undefined> {
   const [ground, near] = await Promise.all([
-    readCopyDeskGround(db, monday, today),
-    neighboursOf(db, monday),
+    keptCopyDeskGround(db, monday, today),
+    readNeighbours(db, monday),
   ]);
   if (!ground) return undefined;
   const { episode, records, settings } = ground;

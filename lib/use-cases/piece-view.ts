@@ -79,12 +79,26 @@ export type PieceView = {
   readonly templateProblem: TemplateProblem | null;
 };
 
-/** A piece of an episode: the user's own text where one is kept, else as the records tell it. */
+const pieceViews = new WeakMap<CopyDeskGround, Map<string, PieceView>>();
+
+/**
+ * A piece of an episode: the user's own text where one is kept, else as the records tell it. Made once
+ * for a ground, which may be kept while pages are turned.
+ */
 export function pieceView(
   ground: CopyDeskGround,
   kind: DraftKind,
   lunchId: string | null,
 ): PieceView {
+  const views = pieceViews.get(ground) ?? new Map<string, PieceView>();
+  pieceViews.set(ground, views);
+  const key = `${kind} ${lunchId ?? ""}`;
+  const view = views.get(key) ?? makePieceView(ground, kind, lunchId);
+  views.set(key, view);
+  return view;
+}
+
+function makePieceView(ground: CopyDeskGround, kind: DraftKind, lunchId: string | null): PieceView {
   const stored = storedPiece(ground, kind, lunchId);
   const composed = composePiece(ground, kind, lunchId, stored);
   const fresh = composed.ok ? composed.value : undefined;
@@ -105,7 +119,7 @@ export function pieceView(
     newerTemplate: stored !== undefined && templateVersion(ground, kind) > stored.templateVersion,
     open: openFindings(checks, new Set(kept)) + (stale ? 1 : 0),
     isEdited: stored?.edited ?? false,
-    words: countWords(body),
+    words: lines.flat().reduce((sum, { text }) => sum + countWords(text), 0),
     sentences: lines.flat().length,
     beats: beats.map(({ from, left, ...beat }) => ({
       ...{ title: beat.title, picture: beat.picture, sound: beat.sound },

@@ -47,7 +47,9 @@ function weightOfWords(weights: UnitWeights, asked: readonly string[]): number |
 }
 
 /** A volume with a state: "cup, shredded", "cups chopped". Undefined when the unit is no such thing. */
-export function measureAndState(unit: string): { measure: string; state: string[] } | undefined {
+export function measureAndState(
+  unit: string,
+): { measure: string; state: readonly string[] } | undefined {
   const found = /^(fl oz|[a-z]+)s?[, ]+(.+)$/i.exec(unit.trim());
   const measure = found ? measureOf(found[1] ?? "") : undefined;
   if (measure?.kind !== "volume" || !found) return undefined;
@@ -73,18 +75,27 @@ export function weightOfPlain(weights: UnitWeights, measure: string): number | u
   return (unspecified ?? only ?? (cooked.length === 1 ? cooked[0] : undefined))?.grams;
 }
 
-function alternativesOf(key: string): string[][] {
+function alternativesOf(key: string): (readonly string[])[] {
   const [head = "", ...others] = key.split("/");
   return [head, ...others].map(wordsOf);
 }
 
-function wordsOf(text: string): string[] {
-  const words =
+const wordsKept = new Map<string, readonly string[]>();
+/** So many texts are remembered: the same few units are asked for with every item, and singulars are slow. */
+const WORDS_MOST = 5_000;
+
+function wordsOf(text: string): readonly string[] {
+  const kept = wordsKept.get(text);
+  if (kept) return kept;
+  const found =
     text
       .toLowerCase()
       .replaceAll(/\([^)]*\)/g, " ")
       .match(/[\p{L}\d.-]+/gu) ?? [];
-  return words.map((word) => pluralize.singular(word));
+  const words = found.map((word) => pluralize.singular(word));
+  if (wordsKept.size >= WORDS_MOST) wordsKept.clear();
+  wordsKept.set(text, words);
+  return words;
 }
 
 function isSameBag(left: readonly string[], right: readonly string[]): boolean {

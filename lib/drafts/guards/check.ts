@@ -97,13 +97,18 @@ export type CheckKind =
   | "chapters"
   | "screen";
 
-/** The sentences of a text with where each stands. */
-export function placed(
-  lines: readonly (readonly OwnSentence[])[],
-): { readonly sentence: OwnSentence; readonly place: Place }[] {
-  return lines.flatMap((line, index) =>
+type Placed = readonly { readonly sentence: OwnSentence; readonly place: Place }[];
+const placings = new WeakMap<readonly (readonly OwnSentence[])[], Placed>();
+
+/** The sentences of a text with where each stands; found once for all guards of it. */
+export function placed(lines: readonly (readonly OwnSentence[])[]): Placed {
+  const known = placings.get(lines);
+  if (known) return known;
+  const found = lines.flatMap((line, index) =>
     line.map((sentence, at) => ({ sentence, place: { line: index, at } })),
   );
+  placings.set(lines, found);
+  return found;
 }
 
 /** Every hit of a search in the sentences, as findings. */

@@ -9,8 +9,10 @@ export type Span = readonly [from: number, to: number];
  */
 export function privateSpans(text: string, words: readonly string[]): Span[] {
   const { plain, at } = folded(text);
-  return words
-    .map((word) => folded(word).plain.trim())
+  const bare = words.map((word) => folded(word).plain.trim());
+  // A quick look first: hardly any sentence holds one.
+  if (!bare.some((word) => word !== "" && plain.includes(word))) return [];
+  return bare
     .filter((word) => word !== "" && plain.includes(word))
     .flatMap((word) => {
       const spans = spansOf(plain, wholeWord(word)).map(

@@ -6,7 +6,11 @@ type Lines = readonly (readonly OwnSentence[])[];
 
 /** No private name of a child. */
 export function checkNames(lines: Lines, { children }: GuardGround): Check {
-  const findings = children.flatMap((child) =>
+  const names = children.map(({ privateName }) => privateName);
+  const holdsOne = lines.some((line) =>
+    line.some(({ text }) => privateSpans(text, names).length > 0),
+  );
+  const findings = (holdsOne ? children : []).flatMap((child) =>
     findIn(
       lines,
       "names",

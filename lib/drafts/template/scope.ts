@@ -10,6 +10,8 @@ import { isolated, listOf, quoted, tidy } from "../words/index.ts";
 /** What the words of an episode are chosen by, beside its facts. */
 export type Told = {
   readonly facts: readonly Fact[];
+  /** Their ids, in the same order. */
+  readonly factIds: readonly string[];
   readonly voice: Voice;
   readonly seriesName: string;
   readonly number: number;

@@ -7,6 +7,8 @@ const OPEN = "\uE000";
 const NAMED = "\uE001";
 const CLOSE = "\uE002";
 const DIGIT_ZERO = 0xe010;
+/** A mark that opens with its digits, a mark that closes, or the words up to the next mark. */
+const STRETCHES = /\uE000([^\uE001]*)\uE001|\uE002|[^\uE000\uE002]+/gu;
 
 /** A stretch of a line and the number of the fact it tells. */
 type Run = { readonly from: number; readonly to: number; readonly fact: number };
@@ -26,31 +28,33 @@ export function marked(text: string, fact: number): string {
  */
 export function readMarks(text: string): MarkedLine[] {
   const open: { fact: number; from: number }[] = [];
-  const lines: { text: string; runs: Run[] }[] = [{ text: "", runs: [] }];
-  let digits = "";
-  let isNaming = false;
-  for (const character of text) {
-    const line = lines.at(-1) ?? { text: "", runs: [] };
-    if (character === OPEN) {
-      isNaming = true;
-      digits = "";
-    } else if (isNaming && character === NAMED) {
-      isNaming = false;
-      open.push({ fact: Number(digits), from: line.text.length });
-    } else if (isNaming) {
-      digits += String(character.charCodeAt(0) - DIGIT_ZERO);
-    } else if (character === CLOSE) {
-      const run = open.pop();
-      if (run) line.runs.push({ ...run, to: line.text.length });
-    } else if (character === "\n") {
-      for (const run of open) line.runs.push({ ...run, to: line.text.length });
-      lines.push({ text: "", runs: [] });
-      open.forEach((run) => (run.from = 0));
-    } else if (character === " " || character === "\t" || character === "\u00A0") {
-      if (line.text !== "" && !line.text.endsWith(" ")) line.text += " ";
-    } else line.text += character;
+  const lines: { text: string; runs: Run[] }[] = [];
+  for (const part of text.split("\n")) {
+    const line: { text: string; runs: Run[] } = { text: "", runs: [] };
+    open.forEach((run) => (run.from = 0));
+    for (const [stretch, digits] of part.matchAll(STRETCHES)) {
+      if (digits !== undefined) open.push({ fact: numberOf(digits), from: line.text.length });
+      else if (stretch === CLOSE) {
+        const run = open.pop();
+        if (run) line.runs.push({ ...run, to: line.text.length });
+      } else line.text = joined(line.text, stretch);
+    }
+    for (const run of open) line.runs.push({ ...run, to: line.text.length });
+    lines.push(line);
   }
   return withoutExtraBlanks(lines.map(trimmed));
+}
+
+function numberOf(digits: string): number {
+  return Number([...digits].map((digit) => digit.charCodeAt(0) - DIGIT_ZERO).join(""));
+}
+
+/** A line and what comes next, with single spaces and none at its start. */
+function joined(line: string, next: string): string {
+  const plain = /[\t\u00A0]| {2}/u.test(next) ? next.replace(/[ \t\u00A0]+/gu, " ") : next;
+  return plain.startsWith(" ") && (line === "" || line.endsWith(" "))
+    ? line + plain.slice(1)
+    : line + plain;
 }
 
 function trimmed({ text, runs }: MarkedLine): MarkedLine {

@@ -63,7 +63,7 @@ function addLine(beat: Untimed, line: readonly OwnSentence[], text: string): voi
 function timed(beats: readonly Untimed[], wordsPerMinute: number): Beat[] {
   const seconds = beats.map(
     ({ holdSeconds, sound }) =>
-      holdSeconds + spokenSeconds(sound.map(({ text }) => text).join(" "), wordsPerMinute),
+      holdSeconds + sound.reduce((sum, { text }) => sum + spokenSeconds(text, wordsPerMinute), 0),
   );
   const total = seconds.reduce((sum, one) => sum + one, 0);
   let from = 0;
