@@ -59,7 +59,10 @@ export function FoodForm({
   const { errors } = formState;
   const error = (name: keyof FoodFields): string | undefined => errors[name]?.message;
   const isNew = standing.id === "";
-  const [name, allergens, maybe] = useWatch({ control, name: ["name", "allergens", "maybe"] });
+  const [name, allergens, maybe, ingredients] = useWatch({
+    control,
+    name: ["name", "allergens", "maybe", "ingredients"],
+  });
 
   // The action checks what was typed itself, so it is handed on as it is.
   const save = handleSubmit(async (typed) => {
@@ -117,7 +120,7 @@ export function FoodForm({
         <Ticks legend="Also" options={PART_OPTIONS} {...register("otherParts")} />
       </div>
       <LabelReader
-        name={name}
+        words={`${name}\n${ingredients}`}
         ticks={{ allergens, maybe }}
         onTick={(ticks) => {
           setStatus("");
@@ -251,6 +254,15 @@ export function FoodForm({
           />
         </div>
         <Ticks legend="Traits" options={TRAIT_OPTIONS} {...register("traits")} />
+      </details>
+      <details className={styles.more} open={standing.ingredients !== "" || undefined}>
+        <summary>A house recipe: what goes into it</summary>
+        <Area
+          label="Ingredients of a house recipe"
+          hint="One a line: 200 g flour. A line such as “Makes 16 flatbreads” says the yield. They go into the recipe file on the Copy desk."
+          {...register("ingredients")}
+          error={error("ingredients")}
+        />
       </details>
       {Object.keys(errors).length > 0 && !errors.root && (
         <p className="rule-error" role="alert">

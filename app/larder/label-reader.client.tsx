@@ -10,20 +10,21 @@ import styles from "./larder.module.css";
 export type AllergenTicks = { readonly allergens: Allergen[]; readonly maybe: Allergen[] };
 
 /**
- * Reads a name and what is pasted from a label, says which allergens the words speak of that are not
+ * Reads what is known of a food and what is pasted from a label, says which allergens the words speak of that are not
  * ticked yet, and ticks them when asked. It unticks nothing.
  */
 export function LabelReader({
-  name,
+  words,
   ticks,
   onTick,
 }: {
-  readonly name: string;
+  /** What is known without the label: the name, a house recipe. */
+  readonly words: string;
   readonly ticks: AllergenTicks;
   readonly onTick: (ticks: AllergenTicks) => void;
 }) {
   const [label, setLabel] = useState("");
-  const { holds, someMakes } = readAllergens(`${name}\n${label}`);
+  const { holds, someMakes } = readAllergens(`${words}\n${label}`);
   const isTicked = (allergen: Allergen): boolean =>
     ticks.allergens.includes(allergen) || ticks.maybe.includes(allergen);
   const untold = holds.filter(({ allergen }) => !isTicked(allergen));

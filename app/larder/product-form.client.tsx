@@ -138,7 +138,7 @@ export function ProductForm({
       <details className={styles.more}>
         <summary>What its label adds, and its season</summary>
         <LabelReader
-          name={name}
+          words={name}
           ticks={{ allergens, maybe }}
           onTick={(ticks) => {
             setStatus("");

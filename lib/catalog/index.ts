@@ -56,6 +56,7 @@ export {
   type PreparedFoods,
   type RankedFood,
 } from "./match/index.ts";
+export { readIngredients, type Ingredients } from "./recipe/index.ts";
 export { likelyPart, standInsFor, type StandIn } from "./part/index.ts";
 export {
   describeDoubt,

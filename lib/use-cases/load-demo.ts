@@ -92,6 +92,7 @@ async function writeGoods(tx: Db, demo: DemoSeries): Promise<void> {
       data: {
         id: food.id,
         ...foodColumns(food),
+        ingredients: demo.houseRecipes[food.id] ?? "",
         aliases: { create: food.aliases.map((name) => ({ name, origin: "user" })) },
       },
     });

@@ -1,36 +1,22 @@
 import type { Day } from "#lib/calendar/index.ts";
 import {
-  chapterLines,
   chapterProblems,
   chaptersOf,
-  chaptersVtt,
   countText,
   describeChapterProblem,
   readingEase,
   readingGrade,
-  recipe,
   runningTime,
   screenShares,
-  toHtml,
-  toMarkdown,
-  videoObject,
-  weekList,
   type Chapter,
   type ScreenShare,
 } from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
-import { keptCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
+import { keptCopyDeskGround } from "./copy-desk-ground.ts";
+import { episodeFiles, type EpisodeFile } from "./episode-files.ts";
 import { deskView, type CopyDeskView } from "./load-copy-desk.ts";
 import { outlineBeats, pieceView } from "./piece-view.ts";
 import { readHouseRecipes, readNeighbours } from "#lib/db/index.ts";
-
-/** A file an episode is published with. */
-type OutputFile = {
-  readonly name: string;
-  readonly fileName: string;
-  readonly type: string;
-  readonly text: string;
-};
 
 export type FilesView = CopyDeskView & {
   readonly revision: number;
@@ -46,7 +32,7 @@ export type FilesView = CopyDeskView & {
   }[];
   readonly shares: readonly ScreenShare[];
   readonly lawNote: string;
-  readonly files: readonly OutputFile[];
+  readonly files: readonly EpisodeFile[];
   readonly ease: number | undefined;
   readonly grade: number | undefined;
 };
@@ -91,49 +77,7 @@ export async function loadFiles(
       total,
       settings.lawNote,
     ),
-    files: filesOf(ground, chapters, total, description, recipes),
+    files: episodeFiles(ground, { chapters, totalSeconds: total, recipes }),
     ...{ ease: readingEase(counts), grade: readingGrade(counts) },
   };
-}
-
-function filesOf(
-  ground: CopyDeskGround,
-  chapters: readonly Chapter[],
-  totalSeconds: number,
-  description: string,
-  recipes: Awaited<ReturnType<typeof readHouseRecipes>>,
-): OutputFile[] {
-  const { episode, records, told } = ground;
-  const name = told(0).title;
-  const stem = `episode-${episode.number}`;
-  const json = (value: unknown): string => JSON.stringify(value, null, 2);
-  const video = videoObject({
-    ...{ name, description, url: episode.url, publishedOn: episode.publishedOn },
-    ...{ totalSeconds, chapters },
-  });
-  const packed = told(0).facts.flatMap(({ detail, label }) =>
-    detail.kind === "packed" && detail.tense === "did"
-      ? [{ name: detail.angle || label, description: detail.foods.join(", ") }]
-      : [],
-  );
-  const file = (title: string, end: string, type: string, text: string): OutputFile => ({
-    ...{ name: title, fileName: `${stem}${end}`, type, text },
-  });
-  return [
-    file("Chapters for the description", "-chapters.txt", "text/plain", chapterLines(chapters)),
-    file("Chapters as WebVTT", "-chapters.vtt", "text/vtt", chaptersVtt(chapters, totalSeconds)),
-    file("Video with its parts", "-video.json", "application/ld+json", json(video)),
-    file("The week’s lunches", "-list.json", "application/ld+json", json(weekList(name, packed))),
-    ...recipes.map((one) =>
-      file(
-        `Recipe: ${one.name}`,
-        `-recipe-${one.id}.json`,
-        "application/ld+json",
-        json(recipe(one, records.seriesName)),
-      ),
-    ),
-    file("Description as Markdown", "-description.md", "text/markdown", toMarkdown(description)),
-    file("Description as HTML", "-description.html", "text/html", toHtml(description)),
-    file("Description as plain text", "-description.txt", "text/plain", description),
-  ].filter(({ text }) => text.trim() !== "");
 }

@@ -168,6 +168,14 @@ export function outlineBeats(ground: CopyDeskGround): readonly Beat[] {
   return beatsOf(ownLines(body, []), ground.settings.wordsPerMinute);
 }
 
+/** What in some public words breaks a rule whatever piece they stand in: names, places, the surprise, a promise. */
+export function stoppedIn(ground: CopyDeskGround, words: readonly string[]): string[] {
+  const lines = words.map((text) => ownLines(text, []).flat());
+  return checksOf(lines, { ...guardGround(ground, "titles", null), owed: [] })
+    .filter(({ level }) => level === "stop")
+    .flatMap(({ findings }) => findings.map(({ text }) => text));
+}
+
 type CommonGround = Omit<GuardGround, "kind" | "owed" | "times">;
 const commonGrounds = new WeakMap<CopyDeskGround, CommonGround>();
 

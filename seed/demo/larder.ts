@@ -104,6 +104,20 @@ const HOUSE = [
   },
 ] as const;
 
+/** What goes into them, as typed on their pages; invented. */
+export const HOUSE_RECIPES: Readonly<Record<string, string>> = {
+  "house-bean-dip":
+    "Makes 12 servings\n480 g cooked white beans\n1 lemon, the juice\n3 tbsp olive oil\n1/2 tsp salt",
+  "house-flatbread":
+    "Makes 16 flatbreads\n300 g wheat flour\n190 g warm water\n1 tsp dry yeast\n1 tbsp olive oil\n1/2 tsp salt",
+  "house-fish-cakes":
+    "Makes 28 fish cakes\n300 g cooked white fish\n250 g boiled potatoes\n1 egg\n40 g wheat breadcrumbs\n1 tbsp chopped parsley",
+  "house-oat-bar":
+    "Makes 12 bars\n200 g rolled oats\n90 g butter\n100 g honey\n60 g raisins\n1 pinch salt",
+  "house-honey-cake":
+    "Makes 16 slices\n200 g wheat flour\n120 g honey\n100 g butter\n2 eggs\n100 ml milk\n1 tsp baking powder",
+};
+
 /** The shelf, with the foods that the catalogue and the house kitchen have. */
 export function favouritesOf(foods: readonly Food[]): Favourite[] {
   const byId = new Map<string, Food>(foods.map((food) => [food.id, food]));

@@ -223,6 +223,8 @@ export type DemoSeries = {
   readonly shops: readonly DemoShop[];
   /** House recipes: foods of the user's own, beside the reference foods. */
   readonly houseFoods: readonly Food[];
+  /** Their ingredients as typed, by food. */
+  readonly houseRecipes: Readonly<Record<string, string>>;
   readonly products: readonly DemoProduct[];
   readonly productShops: readonly DemoProductShop[];
   readonly prices: readonly DemoPrice[];

@@ -14,6 +14,7 @@ import { tellErrands, tellPars } from "./errands.ts";
 import { tellEpisode, tellScreenTime } from "./episodes.ts";
 import { addStoryGoods, GIFTED, onHand, stockShops } from "./goods.ts";
 import { noteMinutes } from "./kitchen-notes.ts";
+import { HOUSE_RECIPES } from "./larder.ts";
 import { dayNotes, tellMorning } from "./morning.ts";
 import { eat, packItems, type Told } from "./pack.ts";
 import type {
@@ -134,7 +135,7 @@ function finish(
       schoolRules: schoolRulesFor(today),
       ...{ carrying: CARRYING, climateC: CLIMATE_C },
       shops: SHOPS,
-      houseFoods: studio.house,
+      ...{ houseFoods: studio.house, houseRecipes: HOUSE_RECIPES },
     },
     ...{ daysOff: told.daysOff, episodes: told.episodes, screenTimes: told.screenTimes },
     ...goods,

@@ -213,6 +213,28 @@ describe("copy desk", () => {
     expect(await open()).toEqual([]);
   });
 
+  it("a house recipe is a file with its ingredients, and no file leaves with a private name in it", async () => {
+    const context = await packedWeek();
+    const set = (ingredients: string) =>
+      context.db.food.update({ where: { id: "rye-bread" }, data: { ingredients } });
+    const files = async () => (await loadFiles(context, MONDAY))?.files ?? [];
+    expect((await files()).map(({ open }) => open)).toEqual((await files()).map(() => []));
+    await set("Makes 2 loaves\n500 g rye flour");
+    const recipe = (await files()).find(({ name }) => name === "Recipe: rye bread");
+    expect(JSON.parse(recipe?.text ?? "")).toMatchObject({
+      ...{ recipeYield: "2 loaves", recipeIngredient: ["500 g rye flour"] },
+    });
+    await set("Ines’s own rye flour");
+    const held = (await files()).filter(({ open }) => open.length > 0);
+    expect(held.map(({ name, mendHref }) => [name, mendHref])).toEqual([
+      ["Recipe: rye bread", "/larder/rye-bread"],
+    ]);
+    await saveDraft(context, { ...KEY, revision: 0, body: "Ines packed." });
+    const names = (await files()).filter(({ open }) => open.length > 0).map(({ name }) => name);
+    expect(names).toContain("Video with its parts");
+    expect(names.filter((name) => name.startsWith("Description as"))).toHaveLength(3);
+  });
+
   it("a post of one food counts right", async () => {
     const context = await packedWeek();
     const view = await loadBoard(context, {

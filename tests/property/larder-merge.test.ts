@@ -36,7 +36,7 @@ async function rename(context: Context, id: string, turn: number): Promise<void>
   const food = (await readFoods(context.db)).find((one) => one.id === id);
   const row = await context.db.food.findUnique({ where: { id } });
   if (!food || !row) return;
-  const typed = { ...fieldsOf(food, row.revision), name: `renamed ${id} ${turn}` };
+  const typed = { ...fieldsOf(food, row), name: `renamed ${id} ${turn}` };
   expect(await saveFood(context, FoodInput.parse(typed))).toMatchObject({ ok: true });
 }
 

@@ -54,9 +54,13 @@ export function weekList(
   };
 }
 
-/** A recipe of the house, as its steps stand in the Larder. */
+/** A recipe of the house, as it stands in the Larder. */
 export type HouseRecipe = {
   readonly name: string;
+  /** One a line, the amount first. */
+  readonly ingredients: readonly string[];
+  /** "16 flatbreads"; null where nobody said. */
+  readonly makes: string | null;
   readonly steps: readonly {
     readonly name: string;
     readonly minutes: number;
@@ -64,19 +68,28 @@ export type HouseRecipe = {
   }[];
 };
 
-/** schema.org Recipe: hands-on minutes are preparation, the others cooking. */
-export function recipe({ name, steps }: HouseRecipe, author: string): Node {
+/**
+ * schema.org Recipe: hands-on minutes are preparation, the others cooking. What nobody typed is left
+ * out, and nothing is said of diets: the ingredients speak for themselves.
+ */
+export function recipe({ name, ingredients, makes, steps }: HouseRecipe, author: string): Node {
   const minutes = (handsOn: boolean): number =>
     steps.filter((step) => step.handsOn === handsOn).reduce((sum, step) => sum + step.minutes, 0);
   return {
     "@context": "https://schema.org",
     "@type": "Recipe",
     name,
-    author: { "@type": "Organization", name: author },
-    prepTime: isoDuration(minutes(true) * 60),
-    cookTime: isoDuration(minutes(false) * 60),
-    totalTime: isoDuration((minutes(true) + minutes(false)) * 60),
-    recipeInstructions: steps.map((step) => ({ "@type": "HowToStep", text: step.name })),
+    ...(author === "" ? {} : { author: { "@type": "Organization", name: author } }),
+    ...(makes === null ? {} : { recipeYield: makes }),
+    ...(ingredients.length === 0 ? {} : { recipeIngredient: ingredients }),
+    ...(steps.length === 0
+      ? {}
+      : {
+          prepTime: isoDuration(minutes(true) * 60),
+          cookTime: isoDuration(minutes(false) * 60),
+          totalTime: isoDuration((minutes(true) + minutes(false)) * 60),
+          recipeInstructions: steps.map((step) => ({ "@type": "HowToStep", text: step.name })),
+        }),
   };
 }
 

@@ -7,7 +7,10 @@ export function text(value: number | null): string {
 }
 
 /** A food as its form shows it. */
-export function fieldsOf(food: Food, revision: number): FoodFields {
+export function fieldsOf(
+  food: Food,
+  { revision, ingredients }: { readonly revision: number; readonly ingredients: string },
+): FoodFields {
   const [part = "extra", ...otherParts] = food.parts;
   const [colour = "cream", ...otherColours] = food.colours;
   const { shelf } = food;
@@ -35,5 +38,6 @@ export function fieldsOf(food: Food, revision: number): FoodFields {
       .join("\n"),
     servingMoney: (food.servingCents / 100).toFixed(2),
     restDays: text(food.restDays),
+    ingredients,
   };
 }

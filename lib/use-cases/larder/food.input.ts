@@ -33,6 +33,8 @@ const UnitWeights = Text.transform((text, context): Record<string, number> => {
   return weights;
 });
 
+/** Longest list of ingredients, in letters. */
+const INGREDIENTS_MOST = 4000;
 /** A food as it is typed on its page; what it becomes is checked and in the domain's own words. */
 export const FoodInput = z
   .object({
@@ -75,6 +77,10 @@ export const FoodInput = z
     unitWeights: UnitWeights,
     servingMoney: typedMoney,
     restDays: typedNumber({ min: 0, max: 366, whole: true }),
+    ingredients: z
+      .string()
+      .trim()
+      .max(INGREDIENTS_MOST, { error: `Keep the ingredients under ${INGREDIENTS_MOST} letters.` }),
   })
   .refine(({ familyId, newFamily }) => familyId !== "" || newFamily !== "", {
     error: "Choose a family, or name a new one.",

@@ -85,7 +85,7 @@ export async function loadFood(
   const isRecalled = stored.recalledAt !== null;
   const recalledProduct = products.find(({ recallNote }) => recallNote !== null);
   return {
-    fields: fieldsOf(food, stored.revision),
+    fields: fieldsOf(food, stored),
     row,
     isOwn: stored.catalogueVersion === null,
     isEdited: stored.editedAt !== null,

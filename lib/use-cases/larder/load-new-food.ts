@@ -27,4 +27,5 @@ const UNKNOWN: FoodFields = {
   ...{ pantryDays: "", pantryOpenedDays: "", fridgeDays: "", fridgeOpenedDays: "" },
   ...{ cutDays: "", preparedDays: "", freezerDays: "", yieldFactor: "1", servingGrams: "80" },
   ...{ gramsPerCup: "", countUnit: "", unitWeights: "", servingMoney: "", restDays: "" },
+  ...{ ingredients: "" },
 };

@@ -31,12 +31,13 @@ export async function saveFood(
     const food = foodOf(id, family, input, before);
     // Whoever saves the sheet has read it: a wished food is a food like any other from here on.
     const columns = { ...foodColumns(food), editedAt: now, isWish: false };
+    const { ingredients } = input;
     if (row)
       await tx.food.update({
         where: { id },
-        data: { ...columns, revision: row.revision + 1 },
+        data: { ...columns, ingredients, revision: row.revision + 1 },
       });
-    else await tx.food.create({ data: { id, ...columns } });
+    else await tx.food.create({ data: { id, ...columns, ingredients } });
     await saveAliases(tx, id, food.aliases);
     return ok(id);
   });

@@ -14,7 +14,7 @@ async function fieldsFor({ db }: Context, id: string): Promise<FoodFields> {
   const food = (await readFoods(db)).find((one) => one.id === id);
   const row = await db.food.findUniqueOrThrow({ where: { id } });
   if (!food) throw new Error(`no food ${id}`);
-  return fieldsOf(food, row.revision);
+  return fieldsOf(food, row);
 }
 
 test("a reference food saved as its form shows it is the same food", async () => {

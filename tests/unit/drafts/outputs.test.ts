@@ -20,6 +20,7 @@ import {
   weekList,
 } from "#lib/drafts/index.ts";
 import { day } from "#lib/calendar/index.ts";
+import { readIngredients } from "#lib/catalog/index.ts";
 import { CLIP, ITEM_LIST, RECIPE, VIDEO } from "./schema-org.published.ts";
 
 const CHAPTERS = [
@@ -144,12 +145,17 @@ describe("schema.org", () => {
     const list = weekList("Night Train", [{ name: "Monday", description: "a pear" }]);
     expect(ajv.validate(ITEM_LIST, JSON.parse(JSON.stringify(list)))).toBe(true);
     expect(ajv.validate(ITEM_LIST, { ...list, numberOfItems: "one" })).toBe(false);
-    const node = recipe(
-      { name: "house bean dip", steps: [{ name: "Blend", minutes: 8, handsOn: true }] },
-      "Tin Harbour",
-    );
+    const { lines: ingredients, makes } = readIngredients("Makes 12\n480 g white beans\nsalt");
+    const steps = [{ name: "Blend", minutes: 8, handsOn: true }];
+    const node = recipe({ name: "house bean dip", ingredients, makes, steps }, "Tin Harbour");
     expect(ajv.validate(RECIPE, JSON.parse(JSON.stringify(node)))).toBe(true);
-    expect(node).toMatchObject({ prepTime: "PT8M", totalTime: "PT8M" });
+    expect(node).toMatchObject({
+      ...{ prepTime: "PT8M", totalTime: "PT8M", recipeYield: "12 servings" },
+      recipeIngredient: ["480 g white beans", "salt"],
+    });
+    const bare = recipe({ name: "dip", ingredients: [], makes: null, steps: [] }, "");
+    expect(ajv.validate(RECIPE, JSON.parse(JSON.stringify(bare)))).toBe(true);
+    expect(ajv.validate(RECIPE, { ...node, recipeIngredient: "salt" })).toBe(false);
   });
 });
 

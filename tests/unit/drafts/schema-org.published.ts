@@ -77,6 +77,8 @@ export const RECIPE = {
       properties: { "@type": { enum: ["Organization", "Person"] }, name: TEXT },
       additionalProperties: false,
     },
+    recipeYield: TEXT,
+    recipeIngredient: { type: "array", minItems: 1, items: TEXT },
     prepTime: DURATION,
     cookTime: DURATION,
     totalTime: DURATION,

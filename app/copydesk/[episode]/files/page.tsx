@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Day } from "#lib/calendar/index.ts";
 import { loadFiles, type FilesView } from "#lib/use-cases/load-files.ts";
@@ -64,18 +65,42 @@ export default async function Files({ params }: PageProps<"/copydesk/[episode]/f
             <pre className={styles.file} tabIndex={0}>
               {file.text}
             </pre>
-            <CopyPlain name={file.name} text={file.text} />
-            <p className="noprint">
-              <a
-                download={file.fileName}
-                href={`data:${file.type};charset=utf-8,${encodeURIComponent(file.text)}`}
-              >
-                Save {file.fileName}
-              </a>
-            </p>
+            {file.open.length > 0 ? (
+              <HeldBack file={file} />
+            ) : (
+              <>
+                <CopyPlain name={file.name} text={file.text} />
+                <p className="noprint">
+                  <a
+                    download={file.fileName}
+                    href={`data:${file.type};charset=utf-8,${encodeURIComponent(file.text)}`}
+                  >
+                    Save {file.fileName}
+                  </a>
+                </p>
+              </>
+            )}
           </section>
         ))}
       </div>
+    </>
+  );
+}
+
+/** Why a file cannot be taken yet, and the way to mend it. */
+function HeldBack({ file }: { readonly file: FilesView["files"][number] }) {
+  return (
+    <>
+      {file.open.map((text) => (
+        <p className="rule-error" key={text}>
+          {text}
+        </p>
+      ))}
+      <p className="noprint">
+        <Link className="btn plain slim" href={file.mendHref} prefetch={false}>
+          Mend it<span className="sr"> for {file.name}</span>
+        </Link>
+      </p>
     </>
   );
 }
