@@ -3,15 +3,16 @@
 import Link from "next/link";
 import { Fragment, useState } from "react";
 import { longDay } from "#lib/calendar/index.ts";
-import type { PieceView, RecordView } from "#lib/use-cases/piece-view.ts";
+import type { PieceView } from "#lib/use-cases/piece-view.ts";
+import type { RecordView } from "#lib/use-cases/record-view.ts";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import styles from "./copydesk.module.css";
 import { EditForm } from "./edit-form.client.tsx";
 import { OutlineTable } from "./outline-table.tsx";
 import type { PieceKey } from "./piece-key.ts";
-import { NewerTemplate } from "./newer-template.client.tsx";
+import { NewerTemplate } from "./newer-template.tsx";
 import { paragraphsOf, ShownSentence, type Shown } from "./prose.tsx";
-import { StalePanel } from "./stale-panel.client.tsx";
+import { StalePanel } from "./stale-panel.tsx";
 
 const LEGEND = [
   ["packed", "what was packed"],
@@ -61,7 +62,7 @@ export function DraftSheet({
           </span>
         </div>
         {piece.stale && <StalePanel piece={pieceKey} stale={piece.stale} />}
-        {piece.newerTemplate && <NewerTemplate piece={pieceKey} />}
+        {piece.newerTemplate && <NewerTemplate piece={pieceKey} merge={piece.newerTemplate} />}
         {isEditing ? (
           <EditForm
             piece={pieceKey}

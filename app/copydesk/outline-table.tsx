@@ -16,7 +16,8 @@ export function OutlineTable({
     <div className={styles.scroll} role="region" aria-label="Outline" tabIndex={0}>
       <table className={styles.outline}>
         <caption className="small quiet">
-          About {running} minutes at your speaking rate. Times are estimates.
+          Runs about {running} at your speaking rate. Times are estimates: from the start, and left
+          to the end.
         </caption>
         <thead>
           <tr>

@@ -1,5 +1,5 @@
 import type { OwnSentence } from "#lib/drafts/index.ts";
-import type { RecordView } from "#lib/use-cases/piece-view.ts";
+import type { RecordView } from "#lib/use-cases/record-view.ts";
 import styles from "./copydesk.module.css";
 
 /** How a sentence is drawn: by what it rests on, and whether a guard stopped at it. */

@@ -17,6 +17,15 @@ const Written = z.object({
   salt: z.number().int().default(0),
   /** Findings that the user decided to keep, by their keys. */
   kept: z.array(z.string()).default([]),
+  /** What of it went out to the public: the sentences that told facts, and how they were written. */
+  published: z
+    .object({
+      sentences: z.array(SentenceColumn),
+      templateVersion: z.number().int(),
+      salt: z.number().int(),
+    })
+    .nullable()
+    .default(null),
 });
 type Written = z.infer<typeof Written>;
 
@@ -115,6 +124,16 @@ export async function readOpeners(
        WHERE e."weekOf" >= ${from} AND e."weekOf" < ${before})
     WHERE text IS NOT NULL`;
   return Openers.parse(rows);
+}
+
+/** Marks a kept draft as published on a day, with what of it went out. */
+export async function publishDraft(
+  db: Db,
+  { id, written }: Pick<DraftRecord, "id" | "written">,
+  publishedOn: Day,
+): Promise<void> {
+  const generatedJson = JSON.stringify(Written.parse(written));
+  await db.draft.update({ where: { id }, data: { generatedJson, publishedOn } });
 }
 
 /** Keeps a template's next version and says its number. */

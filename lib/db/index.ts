@@ -4,6 +4,7 @@ export { clearSeries, insertRows } from "./bulk.ts";
 export { readLabels, readRecalls, readWaivers } from "./checks.ts";
 export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
 export {
+  publishDraft,
   readDrafts,
   readOpeners,
   readTemplates,

@@ -30,7 +30,7 @@ export {
   type Staleness,
   type WrittenDraft,
 } from "./revise/stale.ts";
-export { correctionNote } from "./revise/correction.ts";
+export { correctionNote, lateChanges, type LateChange } from "./revise/correction.ts";
 export { mergeDraft, type Choice, type Conflict } from "./revise/merge.ts";
 export { openerTurn, type Opener } from "./revise/opener-turn.ts";
 export {

@@ -10,7 +10,8 @@ import type { Context } from "./context.ts";
 import { keptCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { inTheTray, viewItem, type ItemView } from "./lunch-view.ts";
-import { pieceView, type PieceView } from "./piece-view.ts";
+import { pieceView, stoppedIn, type PieceView } from "./piece-view.ts";
+import { changesSincePublished } from "./published-pieces.ts";
 
 export type CopyDeskView = {
   readonly monday: Day;
@@ -32,6 +33,8 @@ export type CopyDeskPack = CopyDeskView & {
   readonly url: string;
   /** What the records say otherwise since the episode was published; empty: nothing. */
   readonly correction: string;
+  /** What breaks a rule in that note; empty: it may be copied. */
+  readonly correctionStops: readonly string[];
   readonly promises: EpisodeRecords["promises"];
   /** The trays of the week: its contact sheet. */
   readonly trays: readonly {
@@ -64,9 +67,8 @@ export function packOf(
       ? view.days.map(({ lunchId }) => pieceView(ground, kind, lunchId))
       : [pieceView(ground, kind, null)],
   );
-  const late = pieces.flatMap((piece) =>
-    piece.stale ? [{ name: piece.name, ...piece.stale }] : [],
-  );
+  const correction =
+    ground.episode.publishedOn === null ? "" : correctionNote(changesSincePublished(ground));
   const { episode, records } = ground;
   return {
     ...{ ...view, pieces, revision: episode.revision, promises: records.promises },
@@ -75,7 +77,8 @@ export function packOf(
     })),
     publishedOn: episode.publishedOn,
     url: episode.url,
-    correction: episode.publishedOn === null ? "" : correctionNote(late),
+    correction,
+    correctionStops: stoppedIn(ground, correction.split("\n")),
   };
 }
 

@@ -10,7 +10,6 @@ import {
   mergeDraft,
   openFindings,
   ownLines,
-  RESTS_ON,
   runningTime,
   stalenessOf,
   type Beat,
@@ -18,8 +17,6 @@ import {
   type Composed,
   type Conflict,
   type DraftKind,
-  type Fact,
-  type FactThen,
   type GuardGround,
   type OwnSentence,
   type Staleness,
@@ -27,17 +24,7 @@ import {
 } from "#lib/drafts/index.ts";
 import type { CopyDeskGround } from "./copy-desk-ground.ts";
 import { guardedTimes } from "./episode-times.ts";
-
-/** A record behind a sentence, as the page shows it. */
-export type RecordView = {
-  readonly id: string;
-  readonly label: string;
-  readonly rests: "packed" | "verdict" | "goods" | "prep";
-  readonly rows: readonly (readonly [string, string])[];
-  readonly on: Day | null;
-  /** The page where it can be seen and changed. */
-  readonly href: string;
-};
+import { recordViews, type RecordView } from "./record-view.ts";
 
 /** A beat of the outline with its place on the clock, from the start and to the end. */
 export type BeatView = Pick<Beat, "title" | "picture" | "sound" | "holdSeconds"> & {
@@ -45,10 +32,13 @@ export type BeatView = Pick<Beat, "title" | "picture" | "sound" | "holdSeconds">
   readonly left: string;
 };
 
-/** What a stale draft is to be brought up to date with. */
-export type StaleView = Pick<Staleness, "outdated" | "fresh" | "changes"> & {
+/** What a kept draft can be brought up to date with: sentences that go and come, and passages to choose. */
+export type MergeView = Pick<Staleness, "outdated" | "fresh"> & {
   readonly conflicts: readonly Conflict[];
 };
+
+/** The same of a draft whose records changed, with what changed in them. */
+export type StaleView = MergeView & Pick<Staleness, "changes">;
 
 /** One piece to publish, as it stands. */
 export type PieceView = {
@@ -73,8 +63,8 @@ export type PieceView = {
   readonly revision: number;
   /** What changed in the records since it was written; null while nothing did. */
   readonly stale: StaleView | null;
-  /** The template has a later version than the one it was written with. */
-  readonly newerTemplate: boolean;
+  /** What a later version of the template would write; null while it was written with the latest. */
+  readonly newerTemplate: MergeView | null;
   /** Why the template could not be filled in, when it could not. */
   readonly templateProblem: TemplateProblem | null;
 };
@@ -114,9 +104,9 @@ function makePieceView(ground: CopyDeskGround, kind: DraftKind, lunchId: string 
   return {
     ...{ kind, name: DRAFT_NAMES[kind], lunchId, body, lines, checks, kept },
     date: ground.records.lunches.find(({ id }) => id === lunchId)?.date ?? null,
-    records: recordsOf(lines, ground, stored),
+    records: recordViews(lines, ground, stored),
     stale,
-    newerTemplate: stored !== undefined && templateVersion(ground, kind) > stored.templateVersion,
+    newerTemplate: newerTemplateView(ground, kind, lunchId, stored),
     open: openFindings(checks, new Set(kept)) + (stale ? 1 : 0),
     isEdited: stored?.edited ?? false,
     words: lines.flat().reduce((sum, { text }) => sum + countWords(text), 0),
@@ -224,36 +214,6 @@ function commonGround({ records, settings, told }: CopyDeskGround): CommonGround
   };
 }
 
-function recordsOf(
-  lines: readonly (readonly OwnSentence[])[],
-  { told, episode }: CopyDeskGround,
-  stored: DraftRecord | undefined,
-): RecordView[] {
-  const used = [...new Set(lines.flat().flatMap((sentence) => sentence.facts))];
-  const { facts } = told(0);
-  return used.flatMap((id) => {
-    const fact = facts.find((one) => one.id === id);
-    const then = stored?.written.facts.find((one) => one.id === id);
-    if (!fact) return then ? [goneRecord(then, episode.weekOf)] : [];
-    const rests = RESTS_ON[fact.kind];
-    const { label, rows, on } = fact;
-    return [{ id, label, rests, rows, on, href: hrefOf(fact, episode.weekOf) }];
-  });
-}
-
-/** A record that is no longer there, as it was when the draft was written. */
-function goneRecord(then: FactThen, monday: Day): RecordView {
-  const { id, label, rows } = then;
-  return {
-    id,
-    label: `${label} (gone since)`,
-    rests: "packed",
-    rows,
-    on: null,
-    href: `/slate/week/${monday}`,
-  };
-}
-
 function staleView(stored: DraftRecord, fresh: Composed): StaleView | null {
   const { isStale, outdated, fresh: now, changes } = stalenessOf(stored.written, fresh);
   if (!isStale) return null;
@@ -261,16 +221,26 @@ function staleView(stored: DraftRecord, fresh: Composed): StaleView | null {
   return { outdated, fresh: now, changes, conflicts };
 }
 
-function hrefOf({ kind, on }: Fact, monday: Day): string {
-  if (on === null) return `/slate/week/${monday}`;
-  return kind === "verdict" || kind === "quote" ? `/verdicts/${on}` : `/callsheet/${on}`;
+/** What would come of writing a kept draft anew with the template as it is now. */
+function newerTemplateView(
+  ground: CopyDeskGround,
+  kind: DraftKind,
+  lunchId: string | null,
+  stored: DraftRecord | undefined,
+): MergeView | null {
+  const version = templateVersion(ground, kind);
+  if (!stored || version <= stored.templateVersion) return null;
+  const anew = composePiece(ground, kind, lunchId, { ...stored, templateVersion: version });
+  if (!anew.ok) return null;
+  const { outdated, fresh } = stalenessOf(stored.written, anew.value);
+  const { conflicts } = mergeDraft(stored.body, stored.written.lines, anew.value.lines);
+  return { outdated, fresh, conflicts };
 }
 
-/** What is kept of a piece as it was written. */
+/** What is kept of a piece as it was written, beside the choices that stay with it. */
 export function writtenOf(
   composed: Composed,
-  salt: number,
-  kept: readonly string[],
+  stays: Partial<Pick<DraftRecord["written"], "salt" | "kept" | "published">>,
 ): DraftRecord["written"] {
   return {
     lines: composed.lines.map((line) =>
@@ -280,6 +250,6 @@ export function writtenOf(
       ...{ id, label },
       rows: rows.map(([name, value]) => [name, value]),
     })),
-    ...{ salt, kept: [...kept] },
+    ...{ salt: stays.salt ?? 0, kept: stays.kept ?? [], published: stays.published ?? null },
   };
 }

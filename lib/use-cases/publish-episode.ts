@@ -1,9 +1,10 @@
 import { ok, refuse, type Result } from "#lib/base/index.ts";
-import { inTransaction, writeDraft } from "#lib/db/index.ts";
+import { inTransaction, publishDraft, readDrafts, writeDraft } from "#lib/db/index.ts";
 import { DRAFT_KINDS, PRIVATE_KINDS } from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
 import { readCopyDeskGround } from "./copy-desk-ground.ts";
 import { composePiece, storedPiece, templateVersion, writtenOf } from "./piece-view.ts";
+import { publishedOf } from "./published-pieces.ts";
 import type { KeepPromiseInput, PublishInput } from "./publish-episode.input.ts";
 
 export type PublishProblem = {
@@ -35,14 +36,14 @@ export async function publishEpisode(
         await writeDraft(tx, undefined, {
           ...{ episodeId: episode.id, kind, lunchId, body: composed.value.text, edited: false },
           templateVersion: templateVersion(ground, kind),
-          written: writtenOf(composed.value, ground.salt, []),
+          written: writtenOf(composed.value, { salt: ground.salt }),
         });
       }
     }
-    await tx.draft.updateMany({
-      where: { episodeId: episode.id, publishedOn: null },
-      data: { publishedOn: on },
-    });
+    for (const draft of await readDrafts(tx, episode.id)) {
+      const written = { ...draft.written, published: publishedOf(draft) };
+      await publishDraft(tx, { id: draft.id, written }, on);
+    }
     await tx.episode.update({
       where: { id: episode.id },
       data: { publishedAt: now, publishedOn: on, url, revision: { increment: 1 } },

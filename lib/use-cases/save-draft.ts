@@ -90,7 +90,7 @@ export function updateDraft({ db, today }: Context, input: UpdateDraftInput): Sa
     await writeDraft(tx, stored.id, {
       ...{ episodeId: ground.episode.id, kind: input.kind, lunchId: input.lunchId, body },
       ...{ templateVersion: version, edited: body !== text },
-      written: writtenOf(composed.value, stored.written.salt, stored.written.kept),
+      written: writtenOf(composed.value, stored.written),
     });
     return ok(undefined);
   });
@@ -106,7 +106,7 @@ async function keep(
   if ((stored?.revision ?? 0) !== input.revision) return refuse({ kind: "changed-meanwhile" });
   const composed = composePiece(ground, input.kind, input.lunchId, stored);
   if (!composed.ok && !stored) return refuse({ kind: "template" });
-  const fresh = composed.ok ? writtenOf(composed.value, ground.salt, []) : undefined;
+  const fresh = composed.ok ? writtenOf(composed.value, { salt: ground.salt }) : undefined;
   const written = stored?.written ?? fresh;
   if (!written) return refuse({ kind: "template" });
   const text = composed.ok ? composed.value.text : "";

@@ -144,6 +144,30 @@ describe("copy desk", () => {
     expect(pack?.stage).toBe("published");
     expect(pack?.correction).toMatch(/^A correction\.\n/u);
     expect(pack?.correction).toContain("ate half of the rye bread");
+    expect(pack?.correction).toMatch(/^The video and the lunch post said: /mu);
+  });
+
+  it("the correction stays when the piece is brought up to date, and speaks of nothing that was struck before", async () => {
+    const context = await packedWeek();
+    const first = await description(context);
+    const told = (word: string): string =>
+      first.lines.flat().find(({ text }) => text.includes(word))?.text ?? "";
+    const body = first.body.replace(told("a pear"), "").replace(/ {2,}/gu, " ");
+    await saveDraft(context, { ...KEY, revision: 0, body });
+    const on = day("2026-03-10");
+    await publishEpisode(context, { monday: MONDAY, revision: 1, on, url: "" });
+    await context.db.reaction.updateMany({ data: { quote: "The crust was the tunnel" } });
+    await context.db.lunchItem.update({ where: { id: "i2" }, data: { fate: "scrapped" } });
+    const noteOf = async () => (await loadPack(context, MONDAY))?.correction ?? "";
+    const note = await noteOf();
+    const descriptions = note.split("\n").filter((line) => /description/u.test(line));
+    expect(descriptions.join()).toContain("the tunnel");
+    expect(descriptions.join()).not.toContain("a pear");
+    const stale = await description(context);
+    const choices = stale.stale?.conflicts.map(() => "mine" as const) ?? [];
+    await updateDraft(context, { ...KEY, revision: stale.revision, anew: false, choices });
+    expect((await description(context)).stale).toBeNull();
+    expect(await noteOf()).toBe(note);
   });
 
   it("a template’s next version is used for what is written next, and an error is refused by its line", async () => {
@@ -155,10 +179,36 @@ describe("copy desk", () => {
     await keepDraft(context, { ...KEY, revision: 0 });
     await saveTemplate(context, { kind: "description", version: 0, body: "Short: {{ opener }}" });
     const kept = await description(context);
-    expect(kept.newerTemplate).toBe(true);
+    expect(kept.newerTemplate?.conflicts).toEqual([]);
+    expect(kept.newerTemplate?.fresh[0]).toMatch(/^Short: /u);
     expect(kept.stale).toBeNull();
     await updateDraft(context, { ...KEY, revision: 1, anew: true, choices: [] });
     expect((await description(context)).body).toMatch(/^Short: /u);
+  });
+
+  it("a newer template asks which way a passage goes that the user changed too", async () => {
+    const context = await packedWeek();
+    const body = (text: string): string => `Hello from us.\n{{ opener }}\n${text}`;
+    const save = (version: number, text: string) =>
+      saveTemplate(context, { kind: "description", version, body: body(text) });
+    await save(0, "Goodbye from us.");
+    const first = await description(context);
+    await saveDraft(context, {
+      ...{ ...KEY, revision: 0, body: first.body.replace("Goodbye from us.", "See you, gulls.") },
+    });
+    expect((await description(context)).newerTemplate).toBeNull();
+    await save(1, "Farewell from us.");
+    const { newerTemplate } = await description(context);
+    const [conflict] = newerTemplate?.conflicts ?? [];
+    expect(newerTemplate?.conflicts).toHaveLength(1);
+    expect(conflict).toEqual({ mine: "See you, gulls.", theirs: "Farewell from us." });
+    const anew = { ...KEY, revision: 1, anew: true };
+    const undecided = await updateDraft(context, { ...anew, choices: [] });
+    expect(undecided).toEqual({ ok: false, problem: { kind: "undecided" } });
+    expect((await updateDraft(context, { ...anew, choices: ["both"] })).ok).toBe(true);
+    const after = await description(context);
+    expect(after.body).toMatch(/^Hello from us\.\n.+\nSee you, gulls\. Farewell from us\.$/u);
+    expect(after.newerTemplate).toBeNull();
   });
 
   it("chapters follow the marked times, and a child cannot be on screen longer than the episode", async () => {

@@ -44,7 +44,14 @@ export default async function Pack({ params }: PageProps<"/copydesk/[episode]">)
         <section className={`sheet ${styles.correction}`} aria-label="Correction note">
           <h2>Changed after it was published</h2>
           <p className={styles.preview}>{view.correction}</p>
-          <CopyPlain name="the correction" text={view.correction} />
+          {view.correctionStops.map((text) => (
+            <p className="rule-error" key={text}>
+              {text}
+            </p>
+          ))}
+          {view.correctionStops.length === 0 && (
+            <CopyPlain name="the correction" text={view.correction} />
+          )}
         </section>
       )}
       <section className={styles.sheetOfFive} aria-label="Contact sheet">
@@ -93,7 +100,7 @@ function Piece({ monday, piece }: { readonly monday: Day; readonly piece: PieceV
           </Link>
         </h2>
         <span className="small quiet num">
-          {piece.kind === "outline" ? `about ${piece.running} min` : `${piece.words} words`}
+          {piece.kind === "outline" ? `runs about ${piece.running}` : `${piece.words} words`}
         </span>
       </div>
       <p className={styles.lights}>

@@ -9,6 +9,7 @@ import {
   capital,
   counted,
   isolated,
+  kindOf,
   listOf,
   nounOf,
   numberWord,
@@ -65,7 +66,7 @@ function foodLines(
   });
   const [first] = shown;
   if (!first) return [];
-  const noun = nounOf({ name: first.item.food });
+  const noun = kindOf({ name: first.item.food, countUnit: first.item.countUnit });
   const ways = new Set(shown.map(({ item }) => item.tricks.map(({ name }) => name).join()));
   const isDistinct = ways.size === shown.length;
   const opening =

@@ -1,6 +1,6 @@
 import { groupBy, isPresent } from "#lib/base/index.ts";
 import type { DraftItem, EpisodeRecords, ProductRecord } from "../records.ts";
-import { closed, capital, definite, nounOf } from "../words/index.ts";
+import { closed, capital, definite, kindOf } from "../words/index.ts";
 import type { Fact } from "./fact.ts";
 import { tenseOf, toldItems } from "./told-items.ts";
 
@@ -66,7 +66,11 @@ function found(items: readonly DraftItem[]): Fact[] {
     return [
       {
         ...{ id: `found:${item.foodId}:${item.shop}`, kind: "found", on: null },
-        detail: { kind: "found", food: nounOf({ name: item.food }), shop: item.shop },
+        detail: {
+          kind: "found",
+          food: kindOf({ name: item.food, countUnit: item.countUnit }),
+          shop: item.shop,
+        },
         refs: group.flatMap((one) => [
           { table: "LunchItem" as const, id: one.id },
           { table: "Food" as const, id: one.foodId },

@@ -1,7 +1,7 @@
 import { groupBy, isPresent } from "#lib/base/index.ts";
 import { addDays, dayFrom, daysBetween, daySpan, partsOf, type Day } from "#lib/calendar/index.ts";
 import type { DraftItem, DraftLunch, EpisodeRecords } from "../records.ts";
-import { nounOf } from "../words/index.ts";
+import { kindOf, nounOf } from "../words/index.ts";
 import type { Fact, Ref, Tense } from "./fact.ts";
 import { reactionOf, tenseOf, tinsOf, toldItems } from "./told-items.ts";
 
@@ -69,7 +69,7 @@ function appearance(
 ): Fact | undefined {
   const last = lastPacked.get(item.foodId);
   const common = { refs: refsOf(item), on };
-  const food = nounOf({ name: item.food });
+  const food = kindOf({ name: item.food, countUnit: item.countUnit });
   if (last === undefined) {
     if (lunchesBefore < FIRSTS_AFTER) return undefined;
     return {

@@ -85,8 +85,8 @@ export function recipe({ name, ingredients, makes, steps }: HouseRecipe, author:
     ...(steps.length === 0
       ? {}
       : {
-          prepTime: isoDuration(minutes(true) * 60),
-          cookTime: isoDuration(minutes(false) * 60),
+          ...(minutes(true) > 0 ? { prepTime: isoDuration(minutes(true) * 60) } : {}),
+          ...(minutes(false) > 0 ? { cookTime: isoDuration(minutes(false) * 60) } : {}),
           totalTime: isoDuration((minutes(true) + minutes(false)) * 60),
           recipeInstructions: steps.map((step) => ({ "@type": "HowToStep", text: step.name })),
         }),

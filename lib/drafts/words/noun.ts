@@ -13,6 +13,8 @@ export type Noun = {
 };
 
 const MASS = new Set(["hummus", "asparagus", "couscous", "molasses", "citrus"]);
+/** Counted, and yet without a plural of its own: "baby corn". */
+const NEVER_MANY = new Set(["corn"]);
 const OWNED = /^(?:the|a|an|our|my|your|his|her|their|some)\s|^\p{Lu}\S*[’']s\s/iu;
 
 /**
@@ -31,13 +33,21 @@ export function nounOf(food: {
   if (typeof count !== "number" || !isCounted(bare, food.countUnit)) {
     return { bare: shown, some: shown, isMany: false };
   }
-  if (count > 1.25) {
-    const many = pluralOf(bare);
-    return { bare: many, some: many, isMany: true };
-  }
+  if (count > 1.25) return manyOf(bare);
   const one = withArticle(bare);
   const some = count > 0.75 ? one : Math.abs(count - 0.5) < 0.1 ? `half ${one}` : bare;
   return { bare, some, isMany: false };
+}
+
+/** A food in general, whatever one child got: "pears", "rye bread", "cucumber slices". */
+export function kindOf(food: { readonly name: string; readonly countUnit: string | null }): Noun {
+  const bare = tidy(food.name);
+  return isMany(bare) || !isCounted(bare, food.countUnit) ? nounOf(food) : manyOf(bare);
+}
+
+function manyOf(bare: string): Noun {
+  const many = isolated(pluralOf(bare));
+  return { bare: many, some: many, isMany: true };
 }
 
 /** "the rye bread"; a name that brings its own article or owner keeps it: "Grandma’s soup". */
@@ -84,6 +94,7 @@ function headOf(name: string): string {
 }
 
 function isCounted(name: string, countUnit: string | null | undefined): boolean {
-  if (!countUnit || / (?:on|of|and|with) /u.test(name)) return false;
-  return headOf(countUnit) === headOf(name);
+  if (!countUnit || / (?:on|of|and|with) /u.test(name) || NEVER_MANY.has(headOf(name)))
+    return false;
+  return headOf(countUnit) === headOf(name) || name === `${countUnit} orange`;
 }
