@@ -34,8 +34,11 @@ export function DeskHead({
         )}
         {children}
       </PageHead>
+      <p className={styles.printed}>
+        Episode {view.number}, {view.title}, {week}
+      </p>
       {view.untold.length > 0 && (
-        <p className={styles.note}>
+        <p className={`${styles.note} noprint`}>
           {view.untold.map(mediumDay).join(", ")}: the lid was never shut, so nothing is told of{" "}
           {view.untold.length === 1 ? "that day" : "those days"}.{" "}
           <Link href={`/callsheet/${view.untold[0] ?? ""}`}>Open the call sheet</Link>

@@ -66,7 +66,7 @@ export default async function Pack({ params }: PageProps<"/copydesk/[episode]">)
         ))}
       </section>
       <div className={styles.pack}>
-        <section className="sheet" aria-label="Publishing">
+        <section className="sheet noprint" aria-label="Publishing">
           <h2>Publishing</h2>
           <PublishForm
             monday={monday.data}
