@@ -2,6 +2,7 @@ import Link from "next/link";
 import { addDays, shortDay } from "#lib/calendar/index.ts";
 import type { MiseStep, MiseView } from "#lib/use-cases/load-mise.ts";
 import { TickBox } from "#app/mise/tick-box.client.tsx";
+import sheet from "#app/_ui/one-page.module.css";
 import styles from "./callsheet.module.css";
 
 /** The prep of the day with its ticks, as much of it as there is. */
@@ -13,7 +14,7 @@ export function PrepLeft({ mise }: { readonly mise: MiseView }) {
   ];
   const left = rows.filter(({ step }) => step.tick === null).length;
   return (
-    <section className={styles.box}>
+    <section className={sheet.box}>
       <h2>Prep left</h2>
       {rows.length === 0 ? (
         <p className="quiet">Nothing to prepare yet.</p>
@@ -80,7 +81,7 @@ function Row({
 /** What to let go when the morning begins late. */
 export function PlanB({ mise }: { readonly mise: MiseView }) {
   return (
-    <section className={styles.box}>
+    <section className={sheet.box}>
       <h2>Plan B</h2>
       {mise.planB.length === 0 && <p className="quiet">Nothing to leave out.</p>}
       <ul>

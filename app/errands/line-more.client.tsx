@@ -33,7 +33,9 @@ export function LineMore({
   const canMove = tick.state === "open" && line.sellers.length > 0 && !run.isOver;
   return (
     <details className={styles.how}>
-      <summary>{line.arithmetic === "" ? "More" : "How much, price and more"}</summary>
+      <summary>
+        More<span className="sr"> about {line.name}</span>
+      </summary>
       {line.arithmetic !== "" && <p className="small">{line.arithmetic}</p>}
       {isHad && <PaidField tick={tick} onTick={onTick} />}
       <div className="row">

@@ -71,12 +71,12 @@ export function RunLine({
             {line.isByHand && <span className="tag">by hand</span>}
           </p>
         )}
-        <LineMore key={tick.stamp} {...{ monday, run, line, tick, trips, onTick }} />
       </div>
-      <span className="num">
+      <span className={styles.price}>
         {price === null || !isHad ? "" : money(price)}
         {tick.paidCents !== null && isHad && <span className="sr"> paid</span>}
       </span>
+      <LineMore key={tick.stamp} {...{ monday, run, line, tick, trips, onTick }} />
     </li>
   );
 }

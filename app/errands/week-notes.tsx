@@ -1,6 +1,7 @@
 import { describeGrams, LIFE_CAUTION } from "#lib/shopping/index.ts";
 import type { ErrandsView } from "#lib/use-cases/errands/load-errands.ts";
 import type { OwedView } from "#lib/use-cases/errands/load-owed.ts";
+import sheet from "#app/_ui/one-page.module.css";
 import { OwedList } from "./owed-list.client.tsx";
 import { WeekPlan } from "./week-plan.client.tsx";
 import styles from "./errands.module.css";
@@ -24,7 +25,7 @@ export function WeekNotes({
           onlyAt: view.onlyAt,
         }}
       />
-      <section className={styles.box}>
+      <section className={sheet.box}>
         <h2>Owed</h2>
         <OwedList owed={owed} />
       </section>
@@ -36,6 +37,7 @@ export function WeekNotes({
       <Note
         title="Will be left over"
         lines={view.leftovers}
+        isLong
         empty="Every pack is used up."
         foot={view.leftovers.length > 0 ? LIFE_CAUTION : undefined}
       />
@@ -55,24 +57,30 @@ export function WeekNotes({
   );
 }
 
+/** More lines than this are printed running on. */
+const LINES_APART_MAX = 24;
+
 function Note({
   title,
   lines,
   empty,
   foot,
+  isLong = false,
 }: {
   readonly title: string;
   readonly lines: readonly string[];
   readonly empty: string;
   readonly foot?: string | undefined;
+  /** May go on in the next column. */
+  readonly isLong?: boolean;
 }) {
   return (
-    <section className={styles.box}>
+    <section className={[sheet.box, isLong && styles.long].filter(Boolean).join(" ")}>
       <h2>{title}</h2>
       {lines.length === 0 ? (
         <p className="small quiet">{empty}</p>
       ) : (
-        <ul>
+        <ul className={lines.length > LINES_APART_MAX ? styles.dense : undefined}>
           {lines.map((line) => (
             <li key={line}>{line}</li>
           ))}

@@ -3,6 +3,7 @@
 import { useId, useState } from "react";
 import { mediumDay, shortDay, type Day } from "#lib/calendar/index.ts";
 import type { ErrandsView } from "#lib/use-cases/errands/load-errands.ts";
+import sheet from "#app/_ui/one-page.module.css";
 import { planAnewAction } from "./actions.ts";
 import type { TripChoice } from "./line-more.client.tsx";
 import { useChange } from "./use-change.client.ts";
@@ -17,7 +18,7 @@ export function WeekPlan({
   const { monday } = view;
   const { change, status } = useChange();
   return (
-    <section className={`${styles.box ?? ""} noprint`}>
+    <section className={`${sheet.box ?? ""} noprint`}>
       <h2>The plan</h2>
       {view.proof !== "" && <p className="small">{view.proof}</p>}
       <p className="small quiet">

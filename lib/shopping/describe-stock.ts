@@ -23,10 +23,16 @@ export function describeOwed({ owed, daysLeft }: OpenOwed): string {
   return `${what}: by ${mediumDay(owed.useBy)}, ${inDays(daysLeft)}`;
 }
 
-/** A leftover offered to the planner: "248 g of grapes, by Thu 12 March". */
-export function describeLeftover({ name, grams, useBy }: Leftover): string {
-  const by = useBy === null ? "no use-by known, look at the label" : `by ${mediumDay(useBy)}`;
-  return `${describeGrams(grams)} of ${name}, ${by}`;
+/** Leftovers as offered to the planner: "248 g of grapes, by Thu 12 March"; those without a date in one. */
+export function describeLeftovers(leftovers: readonly Leftover[]): string[] {
+  const lines = leftovers.flatMap(({ name, grams, useBy }) =>
+    useBy === null ? [] : [`${describeGrams(grams)} of ${name}, by ${mediumDay(useBy)}`],
+  );
+  const others = leftovers
+    .filter(({ useBy }) => useBy === null)
+    .map(({ name, grams }) => `${describeGrams(grams)} of ${name}`);
+  if (others.length > 0) lines.push(`${others.join(", ")}: no use-by known, look at the label`);
+  return lines;
 }
 
 /** Why stock cannot be changed so. */

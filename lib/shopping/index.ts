@@ -62,7 +62,7 @@ export {
   type Money,
 } from "./describe-runs.ts";
 export {
-  describeLeftover,
+  describeLeftovers,
   describeOwed,
   describeSettleProblem,
   describeStockProblem,

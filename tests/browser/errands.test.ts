@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { openBrowser, openPage, printedPages, smallestPrint } from "#tests/support/browser.ts";
 import { startServer, type RunningServer } from "#tests/support/server.ts";
 
 const WEEK = "/errands/2026-03-16";
@@ -64,7 +64,10 @@ test("a price is kept as paid, a line is added, they had none of another, and th
     .getByRole("listitem")
     .filter({ has: page.getByRole("checkbox", { checked: false }) });
   const name = (await line.first().locator("label > span").first().textContent()) ?? "";
-  await line.first().getByText("How much, price and more").click();
+  await line
+    .first()
+    .getByText(/^More about/)
+    .click();
   await line
     .first()
     .getByText(/ → 1 pack of | → 2 packs of /)
@@ -78,7 +81,7 @@ test("a price is kept as paid, a line is added, they had none of another, and th
   await run.getByText("€3.40").waitFor();
 
   const other = line.filter({ hasNotText: name }).first();
-  await other.getByText("How much, price and more").click();
+  await other.getByText(/^More about/).click();
   await other.getByRole("button", { name: "They had none" }).click();
   await run.getByText("they had none", { exact: true }).waitFor();
 
@@ -120,7 +123,7 @@ test.each(
     const { page, complaints } = await openPage(browser, { width, dark });
     await page.goto(server.url + address);
     await page
-      .getByText(/How much, price and more|A part of it/)
+      .getByText(/^More about|A part of it/)
       .first()
       .click();
     expect(await axeFindings(page)).toEqual([]);
@@ -130,6 +133,17 @@ test.each(
     await page.context().close();
   },
 );
+
+test("a week prints on one page of A4, a full one too, and nothing smaller than 8 pt", async () => {
+  const { page } = await openPage(browser);
+  for (const week of [WEEK, "/errands/2026-03-23"]) {
+    await page.goto(server.url + week);
+    await page.getByRole("heading", { name: "Will be left over" }).waitFor();
+    expect(await printedPages(page)).toBe(1);
+    expect(await smallestPrint(page)).toBeGreaterThanOrEqual(8);
+  }
+  await page.context().close();
+});
 
 test("an address that is no week to shop for says so with 404", async () => {
   for (const week of ["2026-03-17", "next-week", "2031-01-06"]) {

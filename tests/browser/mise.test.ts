@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { openBrowser, openPage, printedPages, smallestPrint } from "#tests/support/browser.ts";
 import { startServer, type RunningServer } from "#tests/support/server.ts";
 
 let server: RunningServer;
@@ -122,14 +122,15 @@ test.each(
   await page.context().close();
 });
 
-test("the mise prints on one page of A4", async () => {
+test("mise and call sheet print on one page of A4 on every day of a week, nothing smaller than 8 pt", async () => {
   const { page } = await openPage(browser);
-  for (const date of ["2026-03-02", "2026-03-11"]) {
-    await page.goto(`${server.url}/mise/${date}`);
-    const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
-    expect(/\/Type\s*\/Pages[^>]*\/Count (\d+)|\/Count (\d+)/.exec(pdf)?.slice(1).join("")).toBe(
-      "1",
-    );
+  for (const room of ["mise", "callsheet"]) {
+    for (const day of [9, 10, 11, 12, 13]) {
+      const address = `/${room}/2026-03-${String(day).padStart(2, "0")}`;
+      await page.goto(server.url + address);
+      expect(await printedPages(page), address).toBe(1);
+      expect(await smallestPrint(page), address).toBeGreaterThanOrEqual(8);
+    }
   }
   await page.context().close();
 });

@@ -8,6 +8,8 @@ import { requestContext } from "#app/_server/context.ts";
 import { machineZone } from "#app/_server/zone.ts";
 import { ChecksPanel } from "#app/_checks/checks-panel.tsx";
 import { HealthCaution } from "#app/_ui/health-caution.tsx";
+import { Clocks } from "#app/_ui/clocks.tsx";
+import sheet from "#app/_ui/one-page.module.css";
 import { NoLunch } from "#app/_ui/no-lunch.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
@@ -42,10 +44,10 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
         )}
         <PrintButton label="Print one page" />
       </PageHead>
-      <article className={styles.sheet}>
+      <article className={sheet.page}>
         <Top view={view} mise={mise} />
         <div className={styles.tray}>
-          <section className={styles.box}>
+          <section className={sheet.box}>
             <h2>The tray</h2>
             <Tray compartments={inTheTray(view.items).map((item) => ({ ...item, key: item.id }))} />
             <p className="small quiet">Areas follow the portions.</p>
@@ -55,11 +57,11 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
         <div className={styles.halves}>
           <PrepLeft mise={mise} />
           <div className={styles.stack}>
-            <section className={styles.box}>
+            <section className={sheet.box}>
               <h2>Shots</h2>
               <Shots view={view} />
             </section>
-            <section className={styles.box}>
+            <section className={sheet.box}>
               <h2>Reminders</h2>
               <ul>
                 {view.reminders.map((line) => (
@@ -70,16 +72,16 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
             <PlanB mise={mise} />
           </div>
         </div>
-        <section className={`${styles.box} ${styles.checks}`}>
+        <section className={`${sheet.box} ${styles.checks}`}>
           <ChecksPanel lunchId={view.lunchId} findings={view.findings} />
           <HealthCaution unset={view.unset} />
         </section>
         <div className={`${styles.halves} noprint`}>
-          <section className={styles.box}>
+          <section className={sheet.box}>
             <h2>The lid</h2>
             <PackForm lunchId={view.lunchId} isPacked={view.isPacked} minutes={view.minutesUsed} />
           </section>
-          <section className={styles.box}>
+          <section className={sheet.box}>
             <h2>Swap</h2>
             <SwapForm items={view.items.filter((item) => item.fate !== "scrapped")} />
           </section>
@@ -93,8 +95,8 @@ function Top({ view, mise }: { readonly view: DayView; readonly mise: MiseView }
   const { episode, times } = view;
   return (
     <>
-      <div className={styles.title}>
-        <dl className={styles.facts}>
+      <div className={sheet.title}>
+        <dl className={sheet.facts}>
           <dt>Episode</dt>
           <dd>{episode.number}</dd>
           <dt>Day</dt>
@@ -104,7 +106,7 @@ function Top({ view, mise }: { readonly view: DayView; readonly mise: MiseView }
           <dt>Stage</dt>
           <dd>{episode.stage}</dd>
         </dl>
-        <div className={styles.name}>
+        <div className={sheet.name}>
           <p className="small quiet">Call sheet for {longDay(view.date)}</p>
           <ThemeTitle name={episode.title} as="p" />
           <p>
@@ -116,46 +118,29 @@ function Top({ view, mise }: { readonly view: DayView; readonly mise: MiseView }
             )}
           </p>
         </div>
-        <dl className={styles.facts}>
+        <dl className={sheet.facts}>
           <dt>Cooks</dt>
           <dd>{times.cooks}</dd>
           <dt>Lid</dt>
           <dd>{view.isPacked ? "shut" : "open"}</dd>
         </dl>
       </div>
-      <dl className={styles.times}>
-        <Time name="Kitchen call" value={times.morningFrom} />
-        <Time name="Latest start" value={mise.times.latestStart} />
-        {mise.times.packing && <Time name="Packing" value={mise.times.packing} />}
-        <Time name="Out of the door" value={times.departure} isKey />
-        <Time name="Verdict shot" value={times.verdictAt} />
-      </dl>
+      <Clocks
+        clocks={[
+          { name: "Kitchen call", value: times.morningFrom },
+          { name: "Latest start", value: mise.times.latestStart },
+          ...(mise.times.packing ? [{ name: "Packing", value: mise.times.packing }] : []),
+          { name: "Out of the door", value: times.departure, isKey: true },
+          { name: "Verdict shot", value: times.verdictAt },
+        ]}
+      />
     </>
-  );
-}
-
-function Time({
-  name,
-  value,
-  isKey = false,
-}: {
-  readonly name: string;
-  readonly value: string;
-  readonly isKey?: boolean;
-}) {
-  return (
-    <div className={isKey ? styles.key : undefined}>
-      <dt>{name}</dt>
-      <dd>
-        <time>{value}</time>
-      </dd>
-    </div>
   );
 }
 
 function PackList({ view }: { readonly view: DayView }) {
   return (
-    <section className={styles.box}>
+    <section className={sheet.box}>
       <h2>Pack list</h2>
       <div className={styles.scroll} role="region" aria-label="Pack list" tabIndex={0}>
         <table>

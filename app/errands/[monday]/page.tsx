@@ -8,13 +8,13 @@ import {
 } from "#lib/use-cases/errands/load-errands.ts";
 import { loadOwed } from "#lib/use-cases/errands/load-owed.ts";
 import { requestContext } from "#app/_server/context.ts";
+import sheet from "#app/_ui/one-page.module.css";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { AskForm } from "../ask-form.client.tsx";
 import { RunsDesk } from "../runs-desk.client.tsx";
 import { WeekNotes } from "../week-notes.tsx";
-import styles from "../errands.module.css";
 
 export default async function ErrandsWeek({ params }: PageProps<"/errands/[monday]">) {
   const monday = Day.safeParse((await params).monday);
@@ -44,7 +44,7 @@ export default async function ErrandsWeek({ params }: PageProps<"/errands/[monda
         </Link>
         <PrintButton label="Print one page" />
       </PageHead>
-      <article className={styles.sheet}>
+      <article className={sheet.page}>
         <Top view={view} />
         <Asks view={view} />
         <Runs view={view} />
@@ -62,8 +62,8 @@ function Top({ view }: { readonly view: ErrandsView }) {
   const open = view.runs.flatMap((run) => run.aisles.flatMap((aisle) => aisle.lines));
   const left = open.filter((line) => line.state === "open").length;
   return (
-    <div className={styles.top}>
-      <dl className={styles.facts}>
+    <div className={sheet.title}>
+      <dl className={sheet.facts}>
         <dt>Runs</dt>
         <dd>{view.runs.length}</dd>
         <dt>Lines</dt>
@@ -71,11 +71,11 @@ function Top({ view }: { readonly view: ErrandsView }) {
           {left} open of {open.length}
         </dd>
       </dl>
-      <div className={styles.name}>
+      <div className={sheet.name}>
         <p className="small quiet">Shopping for {daySpan(view.monday, addDays(view.monday, 4))}</p>
         <ThemeTitle name={view.title ?? "Nothing pencilled"} as="p" />
       </div>
-      <dl className={styles.facts}>
+      <dl className={sheet.facts}>
         <dt>Cost</dt>
         <dd>{view.cost.sentence}</dd>
       </dl>
@@ -87,7 +87,7 @@ function Top({ view }: { readonly view: ErrandsView }) {
 function Asks({ view }: { readonly view: ErrandsView }) {
   if (view.asks.length + view.unmet.length === 0 && view.hasShops && view.hasChildren) return null;
   return (
-    <div className={styles.box}>
+    <div className={sheet.box}>
       {view.asks.length > 0 && (
         <section aria-label="Questions">
           <h2>Noonbook has to ask</h2>
@@ -137,7 +137,7 @@ function Asks({ view }: { readonly view: ErrandsView }) {
 function Runs({ view }: { readonly view: ErrandsView }) {
   if (view.runs.length === 0) {
     return (
-      <div className={styles.box}>
+      <div className={sheet.box}>
         <p>
           {view.hasLunches
             ? "Nothing to buy: what these lunches need is at home."

@@ -4,6 +4,7 @@ import {
   addDays,
   ClockTime,
   Day,
+  longDay,
   longWeekday,
   minutesOfDay,
   shortDay,
@@ -11,6 +12,8 @@ import {
 import { loadMise, type MiseStep, type MiseView } from "#lib/use-cases/load-mise.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { machineZone } from "#app/_server/zone.ts";
+import { Clocks } from "#app/_ui/clocks.tsx";
+import sheet from "#app/_ui/one-page.module.css";
 import { NoLunch } from "#app/_ui/no-lunch.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { PrintButton } from "#app/_ui/print-button.client.tsx";
@@ -46,7 +49,7 @@ export default async function MisePage({ params, searchParams }: PageProps<"/mis
         </a>
         <PrintButton label="Print one page" />
       </PageHead>
-      <article className={styles.sheet}>
+      <article className={sheet.page}>
         <Top view={view} />
         <Troubles view={view} />
         <Evening view={view} />
@@ -54,7 +57,7 @@ export default async function MisePage({ params, searchParams }: PageProps<"/mis
         <div className={styles.thirds}>
           <PlanB view={view} />
           <Certain view={view} />
-          <section className={`${styles.box} noprint`}>
+          <section className={`${sheet.box} noprint`}>
             <h2>Change of plan</h2>
             <ReplanForm key={view.from} date={view.date} zone={view.zone} />
             {view.from !== null && (
@@ -80,10 +83,11 @@ function Top({ view }: { readonly view: MiseView }) {
   const { times, episode } = view;
   return (
     <>
-      <div className={styles.title}>
+      <div className={styles.lead}>
         <div>
           <p className="small quiet">
-            Episode {episode.number}, {episode.stage}; lid {view.isPacked ? "shut" : "open"}
+            Mise for {longDay(view.date)}, episode {episode.number}, {episode.stage}; lid{" "}
+            {view.isPacked ? "shut" : "open"}
           </p>
           <ThemeTitle name={episode.title} as="p" />
         </div>
@@ -93,39 +97,24 @@ function Top({ view }: { readonly view: MiseView }) {
           {view.handsOnMinutes > view.handsOnMinutesMax && <strong>: more than there are</strong>}
         </p>
       </div>
-      <dl className={styles.clocks}>
-        {times.eveningLatest && <Clock name="Evening, latest start" value={times.eveningLatest} />}
-        <Clock name="Morning, latest start" value={times.latestStart} />
-        {times.packing && <Clock name="Packing" value={times.packing} />}
-        <Clock name="Out of the door" value={times.departure} isKey />
-      </dl>
+      <Clocks
+        clocks={[
+          ...(times.eveningLatest
+            ? [{ name: "Evening, latest start", value: times.eveningLatest }]
+            : []),
+          { name: "Morning, latest start", value: times.latestStart },
+          ...(times.packing ? [{ name: "Packing", value: times.packing }] : []),
+          { name: "Out of the door", value: times.departure, isKey: true },
+        ]}
+      />
     </>
-  );
-}
-
-function Clock({
-  name,
-  value,
-  isKey = false,
-}: {
-  readonly name: string;
-  readonly value: string;
-  readonly isKey?: boolean;
-}) {
-  return (
-    <div className={isKey ? styles.key : undefined}>
-      <dt>{name}</dt>
-      <dd>
-        <time>{value}</time>
-      </dd>
-    </div>
   );
 }
 
 function Troubles({ view }: { readonly view: MiseView }) {
   if (view.troubles.length === 0) return null;
   return (
-    <section className={styles.box} aria-label="What does not work out">
+    <section className={sheet.box} aria-label="What does not work out">
       <ul className={styles.troubles}>
         {view.troubles.map((trouble) => (
           <li key={trouble}>{trouble}</li>
@@ -138,7 +127,7 @@ function Troubles({ view }: { readonly view: MiseView }) {
 function Evening({ view }: { readonly view: MiseView }) {
   const { evening, date, zone } = view;
   return (
-    <section className={styles.box}>
+    <section className={sheet.box}>
       <h2>{longWeekday(addDays(date, -1))} evening</h2>
       {evening.length === 0 ? (
         <p className="quiet">Nothing to do the night before.</p>
@@ -158,7 +147,7 @@ function Evening({ view }: { readonly view: MiseView }) {
 function Morning({ view }: { readonly view: MiseView }) {
   const { evening, morning, done, date, zone } = view;
   return (
-    <section className={styles.box}>
+    <section className={sheet.box}>
       <h2>
         {longWeekday(date)} morning
         {view.from !== null && <small> planned anew from {view.from}</small>}
@@ -225,7 +214,7 @@ function Steps({
 
 function PlanB({ view }: { readonly view: MiseView }) {
   return (
-    <section className={styles.box}>
+    <section className={sheet.box}>
       <h2>If it gets late</h2>
       {view.planB.length === 0 && <p className="quiet">There is nothing to leave out.</p>}
       <ul>
@@ -246,7 +235,7 @@ function PlanB({ view }: { readonly view: MiseView }) {
 
 function Certain({ view }: { readonly view: MiseView }) {
   return (
-    <section className={styles.box}>
+    <section className={sheet.box}>
       <h2>How sure</h2>
       <ul>
         <li>{view.proof}</li>

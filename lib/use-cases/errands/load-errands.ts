@@ -9,7 +9,7 @@ import {
 } from "#lib/calendar/index.ts";
 import { keepUntilWritten, type Db } from "#lib/db/index.ts";
 import {
-  describeLeftover,
+  describeLeftovers,
   describeNeedProblem,
   describeProof,
   describeUnmet,
@@ -118,7 +118,7 @@ async function viewOf(db: Db, week: StandingWeek, monday: Day): Promise<ErrandsV
     unmet: plan.unmet.map(describeUnmet),
     homeMade: homeMadeOf(week, monday),
     fromStock: stockWords(week),
-    leftovers: leftoversOf(plan.runs).map(describeLeftover),
+    leftovers: describeLeftovers(leftoversOf(plan.runs)),
     cost: {
       sentence: describeWeekCost(
         { week: monday, cents, paidCents, budgetCents: weekBudgetCents, overCents },

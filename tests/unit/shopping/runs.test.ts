@@ -4,7 +4,7 @@ import { ClockTime, day } from "#lib/calendar/index.ts";
 import {
   arithmeticOf,
   describeArithmetic,
-  describeLeftover,
+  describeLeftovers,
   describeProof,
   describeRun,
   describeRunLine,
@@ -219,9 +219,14 @@ describe("when the week changes", () => {
   });
 
   test("leftovers are offered back with the day they have to be used by", () => {
-    expect(leftoversOf(planRuns(problem()).runs).map(describeLeftover)).toEqual([
+    expect(describeLeftovers(leftoversOf(planRuns(problem()).runs))).toEqual([
       "64 g of grapes, by Sat 14 March",
       "110 g of hummus, by Thu 19 March",
+    ]);
+    const undated = { lineId: "x", itemId: "i", useBy: null };
+    const left = ["rice", "oats"].map((name) => ({ ...undated, name, grams: 50 }));
+    expect(describeLeftovers(left)).toEqual([
+      "50 g of rice, 50 g of oats: no use-by known, look at the label",
     ]);
   });
 });
