@@ -1,144 +1,123 @@
-import { cheapestPath, type ItemPath } from "./item-graph.ts";
+import { priceItem, type PriceTable, tableOf } from "./price-item.ts";
 import type { Tally, TripSet } from "./tally.ts";
 
 /**
  * A part of the search: trips that are made, and trips that still may be. Prices split the cost of
- * each undecided trip among the needs it could serve: one array per item, by trip and need.
+ * each undecided trip among the needs it could serve; they stand as a `PriceTable` lists them.
  */
 export type Region = {
   readonly made: TripSet;
   readonly allowed: TripSet;
-  readonly prices: readonly Float64Array[];
+  readonly prices: Float64Array;
 };
 
 /** What prices prove about a region. */
 export type PriceBound = {
   /** No trip set of the region costs less. */
   readonly bound: number;
-  readonly prices: readonly Float64Array[];
+  readonly prices: Float64Array;
   /** By trip: its cost less the prices it collects. Above zero: it does not pay at these prices. */
-  readonly reduced: readonly number[];
+  readonly reduced: Float64Array;
   /** By trip: the sum of need parts that the items' cheapest ways take from it. */
-  readonly used: readonly number[];
+  readonly used: Float64Array;
 };
 
 const HALVE_AFTER = 8;
 
-/** Prices of nothing, to start from. */
-export function zeroPrices({ graphs, model }: Tally): Float64Array[] {
-  return graphs.map((graph) => new Float64Array(graph.model.days.length * model.trips.length));
-}
+/** Bounds regions of one problem. */
+export class PriceBounds {
+  readonly #tally: Tally;
+  readonly #table: PriceTable;
 
-/**
- * Raises the lower bound of a region by subgradient steps on the Lagrangian dual of the rows "a trip
- * serves a need only if it is made" (Held, Wolfe & Crowder 1974, Math. Programming 6:62–88; the step
- * length of Polyak, aimed at `known`, the cost of the best plan so far). Any prices give a valid
- * bound, so the best seen counts. Stops when the bound reaches `goal` or after `rounds`.
- */
-export function raiseBound(
-  tally: Tally,
-  region: Region,
-  limits: { readonly known: number; readonly goal: number; readonly rounds: number },
-): PriceBound {
-  const { known, goal, rounds } = limits;
-  let prices = region.prices;
-  let scale = 1;
-  let best = priced(tally, region, prices);
-  let current = best;
-  for (let round = 0, idle = 0; round < rounds && best.bound < goal; round += 1) {
-    const next = steppedPrices(tally, region, current, prices, scale * (known - current.bound));
-    if (!next) break;
-    prices = next;
-    current = priced(tally, region, prices);
-    idle = current.bound > best.bound + 1e-6 ? 0 : idle + 1;
-    if (current.bound > best.bound) best = current;
-    if (idle >= HALVE_AFTER) [scale, idle] = [scale / 2, 0];
+  constructor(tally: Tally) {
+    this.#tally = tally;
+    this.#table = tableOf(tally);
   }
-  return best;
-}
 
-type Priced = PriceBound & { readonly paths: readonly ItemPath[] };
+  /** Prices of nothing, to start from. */
+  zeroPrices(): Float64Array {
+    return new Float64Array(this.#table.trip.length);
+  }
 
-/** The bound that given prices prove: every item's cheapest way, plus the trips that pay. */
-function priced(tally: Tally, region: Region, prices: readonly Float64Array[]): Priced {
-  const { graphs, model } = tally;
-  const count = model.trips.length;
-  const used = new Array<number>(count).fill(0);
-  const reduced = model.trips.map((trip) => trip.cents);
-  let bound = 0;
-  const paths = graphs.map((graph, index) => {
-    const own = prices[index] ?? new Float64Array(0);
-    own.forEach((price, at) => (reduced[at % count] = (reduced[at % count] ?? 0) - price));
-    const path = cheapestPath(
-      graph,
-      (trip) => region.allowed[trip] ?? false,
-      ({ option, shares }) =>
-        region.made[option.trip] ? 0 : chargeOf(own, count, option.trip, shares),
-    );
-    bound += path.cents - graph.model.usedCents;
-    for (const { option, shares } of path.arcs) {
-      const parts = shares.reduce((sum, { share }) => sum + share, 0);
-      used[option.trip] = (used[option.trip] ?? 0) + parts;
+  /**
+   * Raises the lower bound of a region by subgradient steps on the Lagrangian dual of the rows "a trip
+   * serves a need only if it is made" (Held, Wolfe & Crowder 1974, Math. Programming 6:62–88; the step
+   * length of Polyak, aimed at `known`, the cost of the best plan so far). Any prices give a valid
+   * bound, so the best seen counts. Stops when the bound reaches `goal` or after `rounds`.
+   */
+  raise(
+    region: Region,
+    limits: { readonly known: number; readonly goal: number; readonly rounds: number },
+  ): PriceBound {
+    const { known, goal, rounds } = limits;
+    let scale = 1;
+    let best = this.#priced(region, region.prices);
+    let current = best;
+    for (let round = 0, idle = 0; round < rounds && best.bound < goal; round += 1) {
+      const prices = this.#stepped(region, current, scale * (known - current.bound));
+      if (!prices) break;
+      current = this.#priced(region, prices);
+      idle = current.bound > best.bound + 1e-6 ? 0 : idle + 1;
+      if (current.bound > best.bound) best = current;
+      if (idle >= HALVE_AFTER) [scale, idle] = [scale / 2, 0];
     }
-    return path;
-  });
-  tally.steps.count += graphs.length;
-  model.trips.forEach((trip, index) => {
-    if (region.made[index]) bound += trip.cents;
-    else if (region.allowed[index]) bound += Math.min(0, reduced[index] ?? 0);
-  });
-  return { bound, prices, reduced, used, paths };
-}
+    return best;
+  }
 
-/** What a purchase pays towards its trip; a plain loop, since it runs for every arc of every round. */
-function chargeOf(
-  prices: Float64Array,
-  trips: number,
-  trip: number,
-  shares: readonly { readonly need: number; readonly share: number }[],
-): number {
-  let sum = 0;
-  for (const { need, share } of shares) sum += share * (prices[need * trips + trip] ?? 0);
-  return sum;
-}
-
-/** Prices moved along the subgradient, or undefined when it is zero: then they are the best. */
-function steppedPrices(
-  { graphs, model }: Tally,
-  { made, allowed }: Region,
-  { paths, reduced }: Priced,
-  prices: readonly Float64Array[],
-  gap: number,
-): Float64Array[] | undefined {
-  const count = model.trips.length;
-  const slopes = graphs.map((graph, index) => {
-    const slope = new Float64Array(prices[index]?.length ?? 0);
-    for (const { option, shares } of paths[index]?.arcs ?? []) {
-      for (const { need, share } of shares) slope[need * count + option.trip] = share;
+  /** The bound that given prices prove: every item's cheapest way, plus the trips that pay. */
+  #priced(region: Region, prices: Float64Array): Priced {
+    const { graphs, model, steps } = this.#tally;
+    const table = this.#table;
+    const priced: Priced = {
+      prices,
+      reduced: Float64Array.from(model.trips, (trip) => trip.cents),
+      used: new Float64Array(model.trips.length),
+      parts: new Float64Array(prices.length),
+      bound: 0,
+    };
+    for (let row = 0; row < prices.length; row += 1) {
+      const trip = table.trip[row] ?? 0;
+      priced.reduced[trip] = (priced.reduced[trip] ?? 0) - (prices[row] ?? 0);
     }
-    for (const { trip, firstNeed, lastNeed } of graph.model.options) {
-      const isPaying = (reduced[trip] ?? 0) < 0 && allowed[trip] && !made[trip];
-      for (let need = firstNeed; need <= lastNeed; need += 1) {
-        const at = need * count + trip;
-        if (made[trip] || !allowed[trip]) slope[at] = 0;
-        else if (isPaying) slope[at] = (slope[at] ?? 0) - 1;
-      }
+    for (let item = 0; item < graphs.length; item += 1) {
+      priced.bound += priceItem(table, item, region, priced);
     }
-    return slope;
-  });
-  const length = slopes.reduce((sum, slope, index) => sum + squared(slope, prices[index]), 0);
-  if (length === 0 || !(gap > 0)) return undefined;
-  const step = gap / length;
-  return slopes.map((slope, index) =>
-    slope.map((part, at) => Math.max(0, (prices[index]?.[at] ?? 0) + step * part)),
-  );
+    steps.count += graphs.length;
+    model.trips.forEach((trip, index) => {
+      if (region.made[index]) priced.bound += trip.cents;
+      else if (region.allowed[index]) priced.bound += Math.min(0, priced.reduced[index] ?? 0);
+    });
+    return priced;
+  }
+
+  /** Prices moved along the subgradient, or undefined when it is zero: then they are the best. */
+  #stepped(
+    { made, allowed }: Region,
+    { prices, parts, reduced }: Priced,
+    gap: number,
+  ): Float64Array | undefined {
+    const { trip: tripOf } = this.#table;
+    const slopes = new Float64Array(prices.length);
+    let length = 0;
+    for (let row = 0; row < prices.length; row += 1) {
+      const trip = tripOf[row] ?? 0;
+      if (made[trip] || !allowed[trip]) continue;
+      const slope = (parts[row] ?? 0) - ((reduced[trip] ?? 0) < 0 ? 1 : 0);
+      // A zero price is not pushed below zero.
+      if (slope <= 0 && (prices[row] ?? 0) <= 0) continue;
+      slopes[row] = slope;
+      length += slope * slope;
+    }
+    if (length === 0 || !(gap > 0)) return undefined;
+    const step = gap / length;
+    for (let row = 0; row < prices.length; row += 1)
+      slopes[row] = Math.max(0, (prices[row] ?? 0) + step * (slopes[row] ?? 0));
+    return slopes;
+  }
 }
 
-/** Squared length of a slope, without the parts that would push a zero price below zero. */
-function squared(slope: Float64Array, prices: Float64Array | undefined): number {
-  let sum = 0;
-  slope.forEach((part, at) => {
-    if (part > 0 || (prices?.[at] ?? 0) > 0) sum += part * part;
-  });
-  return sum;
-}
+type Priced = PriceBound & {
+  /** By row of the table: the part of the need that the cheapest way takes from the trip. */
+  readonly parts: Float64Array;
+  bound: number;
+};

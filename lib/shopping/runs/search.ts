@@ -1,5 +1,5 @@
 import { improveTrips, type Incumbent, SAME_CENTS } from "./improve.ts";
-import { type PriceBound, raiseBound, type Region, zeroPrices } from "./price-bound.ts";
+import { type PriceBound, PriceBounds, type Region } from "./price-bound.ts";
 import type { Tally, TripSet } from "./tally.ts";
 
 /** The best trip set found, and what is proven about it. */
@@ -29,10 +29,13 @@ export function searchTrips(
 ): SearchOutcome {
   const all = tally.model.trips.map(() => true);
   const free = tally.model.trips.map((trip) => trip.cents === 0);
-  const root: Region = { made: free, allowed: all, prices: zeroPrices(tally) };
   const start = improveTrips(tally, all, budget.steps * IMPROVE_SHARE);
   const search = new TripSearch(tally, budget, start);
-  search.visit(root, -Infinity, ROOT_ROUNDS);
+  search.visit(
+    { made: free, allowed: all, prices: search.bounds.zeroPrices() },
+    -Infinity,
+    ROOT_ROUNDS,
+  );
   for (let node = search.next(); node; node = search.next()) {
     const { branchOn, made, allowed, prices, bound } = node;
     search.visit({ made: changed(made, branchOn, true), allowed, prices }, bound, NODE_ROUNDS);
@@ -44,6 +47,7 @@ export function searchTrips(
 
 /** The state of one search: the best so far and the regions still open. */
 class TripSearch {
+  readonly bounds: PriceBounds;
   readonly #tally: Tally;
   readonly #budget: { readonly steps: number; readonly gap: number };
   readonly #open: Node[] = [];
@@ -56,6 +60,7 @@ class TripSearch {
     budget: { readonly steps: number; readonly gap: number },
     start: Incumbent,
   ) {
+    this.bounds = new PriceBounds(tally);
     this.#tally = tally;
     this.#budget = budget;
     this.#best = start;
@@ -64,7 +69,7 @@ class TripSearch {
   /** Bounds a region, looks for a better plan in it, and closes it or keeps it open. */
   visit(region: Region, parentBound: number, rounds: number): void {
     const limits = { known: this.#best.cost, goal: this.#goal(), rounds };
-    const priced = raiseBound(this.#tally, region, limits);
+    const priced = this.bounds.raise(region, limits);
     const bound = Math.max(parentBound, priced.bound);
     if (bound >= this.#goal()) {
       this.#closed = Math.min(this.#closed, bound);

@@ -21,12 +21,12 @@ export type Tally = {
 /** Prepares a model for being costed many times. */
 export function tallyOf(model: RunModel): Tally {
   const graphs = model.items.map(itemGraph);
-  const known = graphs.map(() => new Map<string, number>());
+  const known = graphs.map(() => new Map<number | string, number>());
   const steps = { count: 0 };
   const itemCents = (index: number, trips: TripSet): number => {
     const [graph, costs] = [graphs[index], known[index]];
     if (!graph || !costs) return 0;
-    const key = graph.trips.map((trip) => (trips[trip] ? "1" : "0")).join("");
+    const key = keyOf(graph, trips);
     const before = costs.get(key);
     if (before !== undefined) return before;
     steps.count += 1;
@@ -52,4 +52,16 @@ export function tallyOf(model: RunModel): Tally {
 /** Cents of the trips of a set. */
 function tripCents({ trips }: RunModel, made: TripSet): number {
   return trips.reduce((sum, trip, index) => sum + (made[index] ? trip.cents : 0), 0);
+}
+
+/** Whole numbers up to here are exact. */
+const EXACT_BITS = 53;
+
+/** Which of an item's trips are made, as the bits of a number where they fit. */
+function keyOf(graph: ItemGraph, trips: TripSet): number | string {
+  if (graph.trips.length > EXACT_BITS)
+    return graph.trips.map((trip) => (trips[trip] ? "1" : "0")).join("");
+  let key = 0;
+  for (const trip of graph.trips) key = 2 * key + (trips[trip] ? 1 : 0);
+  return key;
 }

@@ -21,7 +21,7 @@ import { foodOf, weekQuestion, type WeekQuestion, type WeekRecords } from "./wee
 export const WEEKS_AHEAD_MAX = 8;
 
 /** Item plans that a page may work out; the search goes on when asked. */
-const PAGE_BUDGET = { steps: 20_000, gap: 0 };
+const PAGE_BUDGET = { steps: 40_000, gap: 0 };
 
 /** A week's plan as it stands. */
 export type StandingWeek = {

@@ -2,8 +2,8 @@ import type { RunPlan, RunProblem } from "#lib/shopping/index.ts";
 import { takeWorker, warmUp } from "./worker-pool.ts";
 
 /**
- * A week's runs planned off this thread: searched as far as the usual budget goes, then handed to the
- * mixed-integer solver for `secondsMax`. Throws when the worker fails.
+ * A week's runs planned off this thread: trip sets are searched first, and what is not proven is
+ * handed to the mixed-integer solver for the rest of `secondsMax`. Throws when the worker fails.
  */
 export async function planRunsInWorker(problem: RunProblem, secondsMax: number): Promise<RunPlan> {
   const worker = await takeWorker();

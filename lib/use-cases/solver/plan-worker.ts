@@ -15,8 +15,8 @@ import type { WorkerJob, WorkerReply } from "./worker-messages.ts";
 // Entry of a worker thread: takes one job, answers, and is ended by whoever started it. Solving blocks
 // this thread for seconds; nothing else runs here.
 
-/** Item plans worked out before a week's runs go to the solver; two of its five seconds. */
-const SEARCH_FIRST = { steps: 200_000, gap: 0 };
+/** Item plans worked out before a week's runs go to the solver: usually two of its five seconds. */
+const SEARCH_FIRST = { steps: 1_000_000, gap: 0 };
 
 type BoundJob = Extract<WorkerJob, { kind: "bound" }>;
 
@@ -54,7 +54,11 @@ async function plan({ problem, seed, peer }: Extract<WorkerJob, { kind: "plan" }
 }
 
 async function runs(job: Extract<WorkerJob, { kind: "runs" }>): Promise<void> {
-  const solve: SolveMip = (mip) => solveLp(mip, job.secondsMax);
+  const begun = performance.now();
+  const solve: SolveMip = (mip) => {
+    const spent = (performance.now() - begun) / 1000;
+    return solveLp(mip, Math.max(1, job.secondsMax - spent));
+  };
   reply({ kind: "runs", plan: await planRunsWithSolver(job.problem, solve, SEARCH_FIRST) });
 }
 
