@@ -1,7 +1,10 @@
 import { z } from "zod";
 import { ok, refuse, type Result } from "#lib/base/index.ts";
+import { day } from "#lib/calendar/index.ts";
 import { inTransaction } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
+import { putBack } from "./errands/put-back.ts";
+import { takeFromStock } from "./errands/take-from-stock.ts";
 
 export const SwapItemInput = z.object({
   itemId: z.string().min(1).max(60),
@@ -18,7 +21,8 @@ export type SwapProblem = { readonly kind: "gone" | "scrapped" | "food-gone" | "
 
 /**
  * Scraps an item and, if one is named, lets another food step in at its usual serving. The scrapped
- * item stays on record. Refuses once a child's verdict stands on it.
+ * item stays on record. After the lid was shut stock follows: what comes out is at home again, and owed;
+ * what steps in is taken. Refuses once a child's verdict stands on the item.
  */
 export async function swapItem(
   { db }: Context,
@@ -27,19 +31,20 @@ export async function swapItem(
   return inTransaction(db, async (tx) => {
     const item = await tx.lunchItem.findUnique({
       where: { id: input.itemId },
-      include: { _count: { select: { reactions: true } } },
+      include: { lunch: true, _count: { select: { reactions: true } } },
     });
     if (!item) return refuse({ kind: "gone" });
     if (item.fate === "scrapped") return refuse({ kind: "scrapped" });
     if (item._count.reactions > 0) return refuse({ kind: "judged" });
     const food = input.foodId ? await tx.food.findUnique({ where: { id: input.foodId } }) : null;
     if (input.foodId && !food) return refuse({ kind: "food-gone" });
+    await putBack(tx, item.id, false);
     await tx.lunchItem.update({
       where: { id: item.id },
       data: { fate: "scrapped", reason: input.reason },
     });
     if (food) {
-      await tx.lunchItem.create({
+      const steppedIn = await tx.lunchItem.create({
         data: {
           lunchId: item.lunchId,
           foodId: food.id,
@@ -52,6 +57,8 @@ export async function swapItem(
           insteadOfId: item.id,
         },
       });
+      if (item.lunch.packedAt !== null)
+        await takeFromStock(tx, item.lunchId, day(item.lunch.date), [steppedIn.id]);
     }
     await tx.lunch.update({ where: { id: item.lunchId }, data: { revision: { increment: 1 } } });
     return ok(undefined);

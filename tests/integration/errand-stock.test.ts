@@ -9,6 +9,7 @@ import { loadStock } from "#lib/use-cases/errands/load-stock.ts";
 import { settleOwedFood } from "#lib/use-cases/errands/settle-owed.ts";
 import { packLunch } from "#lib/use-cases/pack-lunch.ts";
 import { swapItem } from "#lib/use-cases/swap-item.ts";
+import { undoSwap } from "#lib/use-cases/undo-swap.ts";
 import { errandSeries, MONDAY, SATURDAY } from "#tests/support/errand-series.ts";
 import { testContext } from "#tests/support/test-context.ts";
 
@@ -110,6 +111,98 @@ describe("stock", () => {
     await packLunch(context, lunch);
     // 48 g × 1.7 ÷ 0.96 (yield, USDA ERS 2022) = 85 g.
     expect((await loadStock(context)).lots).toMatchObject([{ grams: 215, openedOn: "2026-03-16" }]);
+  });
+});
+
+describe("a swap after the lid was shut", () => {
+  const LUNCH = { lunchId: "lunch-2026-03-16", minutes: null };
+  const OUT = { itemId: "2026-03-16-grapes", foodId: "hummus", reason: "wrong tin" };
+  const lotsOf = async (context: Context) =>
+    (await loadStock(context)).lots
+      .map(({ name, grams, openedOn }) => ({ name, grams, openedOn }))
+      .sort((one, other) => one.name.localeCompare(other.name));
+
+  async function packed() {
+    const context = testContext("2026-03-16");
+    const grapes = { on: "2026-03-16", foodId: "grapes", amount: 48, unit: "g" };
+    await errandSeries(context, MONDAY, [grapes, { ...grapes, on: "2026-03-17" }]);
+    for (const [food, grams] of [
+      ["grapes", 300],
+      ["hummus", 200],
+    ] as const)
+      await change(context, { kind: "add", food, grams, place: "fridge", useBy: null });
+    const before = await lotsOf(context);
+    await packLunch(context, LUNCH);
+    return { context, before };
+  }
+
+  test("gives back what came out, which is owed, and takes what stepped in", async () => {
+    const { context } = await packed();
+    expect(await loadOwed(context)).toEqual([]);
+    await swapItem(context, OUT);
+    // Hummus steps in at its usual serving of 30 g × 1.7; the grapes' pack was opened and stays so.
+    expect(await lotsOf(context)).toEqual([
+      { name: "grapes", grams: 300, openedOn: "2026-03-16" },
+      { name: "hummus", grams: 149, openedOn: "2026-03-16" },
+    ]);
+    expect(await loadOwed(context)).toMatchObject([{ food: "grapes", grams: 85 }]);
+  });
+
+  test("is taken back with its stock: the pack that only the stand-in opened is closed again", async () => {
+    const { context, before } = await packed();
+    const atLid = await lotsOf(context);
+    await swapItem(context, OUT);
+    expect(await undoSwap(context, { itemId: OUT.itemId })).toMatchObject({ ok: true });
+    expect(await lotsOf(context)).toEqual(atLid);
+    expect(atLid).not.toEqual(before);
+    expect(await loadOwed(context)).toEqual([]);
+    const items = await context.db.lunchItem.findMany({ where: { lunchId: LUNCH.lunchId } });
+    expect(items).toMatchObject([{ foodId: "grapes", fate: "packed", reason: "" }]);
+    expect(await undoSwap(context, { itemId: OUT.itemId })).toEqual({
+      ...{ ok: false, problem: { kind: "not-scrapped" } },
+    });
+  });
+
+  test("brings a pack back that was used up, and a new one where the rest was thrown away", async () => {
+    const { context } = await packed();
+    const [lot] = (await loadStock(context)).lots.filter(({ name }) => name === "grapes");
+    const rest = { lotId: lot?.id, seenGrams: 215, grams: 215 };
+    await change(context, { kind: "use", ...rest });
+    await swapItem(context, { ...OUT, foodId: "" });
+    expect(await lotsOf(context)).toContainEqual({
+      ...{ name: "grapes", grams: 85, openedOn: "2026-03-16" },
+    });
+    const other = (await packed()).context;
+    const [thrown] = (await loadStock(other)).lots.filter(({ name }) => name === "grapes");
+    await change(other, { kind: "throw", ...rest, lotId: thrown?.id });
+    await swapItem(other, { ...OUT, foodId: "" });
+    expect(await lotsOf(other)).toContainEqual({
+      ...{ name: "grapes", grams: 85, openedOn: "2026-03-16" },
+    });
+  });
+
+  test("before the lid is shut moves no stock, and undone leaves the lunch as it was", async () => {
+    const { context } = await packed();
+    const kept = await lotsOf(context);
+    const later = { lunchId: "lunch-2026-03-17" };
+    await swapItem(context, { ...OUT, itemId: "2026-03-17-grapes" });
+    expect(await lotsOf(context)).toEqual(kept);
+    await undoSwap(context, { itemId: "2026-03-17-grapes" });
+    expect(await lotsOf(context)).toEqual(kept);
+    const items = await context.db.lunchItem.findMany({ where: later });
+    expect(items).toMatchObject([{ foodId: "grapes", fate: "planned" }]);
+  });
+
+  test("is not taken back once the food was used up elsewhere, or what stepped in was swapped or judged", async () => {
+    const { context } = await packed();
+    await swapItem(context, OUT);
+    const undo = () => undoSwap(context, { itemId: OUT.itemId });
+    const [hummus] = await context.db.lunchItem.findMany({ where: { fate: "stepped-in" } });
+    await swapItem(context, { itemId: hummus?.id ?? "", foodId: "", reason: "no lid for it" });
+    expect(await undo()).toEqual({ ok: false, problem: { kind: "swapped-on" } });
+    await undoSwap(context, { itemId: hummus?.id ?? "" });
+    await settleOwedFood(context, { itemId: OUT.itemId, how: "used" });
+    expect(await undo()).toEqual({ ok: false, problem: { kind: "settled" } });
   });
 });
 

@@ -17,6 +17,7 @@ import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
 import { PackForm } from "../pack-form.client.tsx";
 import { PlanB, PrepLeft } from "../prep-left.tsx";
+import { SwapBack } from "../swap-back.client.tsx";
 import { SwapForm } from "../swap-form.client.tsx";
 import styles from "../callsheet.module.css";
 
@@ -83,7 +84,14 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
           </section>
           <section className={sheet.box}>
             <h2>Swap</h2>
+            <SwapBack items={view.items.filter((item) => item.fate === "scrapped")} />
             <SwapForm items={view.items.filter((item) => item.fate !== "scrapped")} />
+            {view.isPacked && (
+              <p className="small quiet">
+                The lid is shut: what comes out is at home again and owed, what steps in is taken
+                from stock.
+              </p>
+            )}
           </section>
         </div>
       </article>
