@@ -29,6 +29,7 @@ export function DaysFacts({
           ["Out of the door at", settings.departure],
           ["Lunch is eaten at", settings.lunchAt],
           ["Verdicts from", settings.verdictAt],
+          ["Time zone", settings.timeZone ?? "that of this computer"],
           ["Days off to come", off.join("\n") || NOT_SAID],
         ]}
       />

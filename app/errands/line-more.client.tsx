@@ -77,6 +77,9 @@ export function LineMore({
       {tick.state === "none-left" && line.foodId !== null && (
         <StandIn monday={monday} foodId={line.foodId} />
       )}
+      {line.foodId !== null && !run.isOver && (
+        <OnlyThere monday={monday} foodId={line.foodId} run={run} isSet={line.isOnlyThereByHand} />
+      )}
       {canMove && (
         <FixForm
           monday={monday}
@@ -126,6 +129,35 @@ function PaidField({
         if (event.key === "Enter") keep();
       }}
     />
+  );
+}
+
+/** Buys the food at this shop only, now and in later weeks, until that is taken back. */
+function OnlyThere({
+  monday,
+  foodId,
+  run,
+  isSet,
+}: {
+  readonly monday: Day;
+  readonly foodId: string;
+  readonly run: RunView;
+  readonly isSet: boolean;
+}) {
+  const { change, status } = useChange();
+  const { shopId, shopName } = run;
+  return (
+    <label className={styles.only}>
+      <input
+        type="checkbox"
+        checked={isSet}
+        onChange={() =>
+          void change({ kind: "only-at", monday, foodId, shopId: isSet ? "" : shopId })
+        }
+      />
+      Always buy it at {shopName}
+      <span role="status">{status}</span>
+    </label>
   );
 }
 

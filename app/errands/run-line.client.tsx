@@ -36,6 +36,7 @@ export function RunLine({
 }) {
   const id = useId();
   const money = moneyIn(currency);
+  const isOnlyThere = line.isOnlyThere || line.isOnlyThereByHand;
   const isHad = tick.state === "open" || tick.state === "bought";
   const price = tick.paidCents ?? line.cents;
   const words = [
@@ -64,10 +65,10 @@ export function RunLine({
             {words.filter(Boolean).join(", ")}
           </span>
         </label>
-        {(line.isOnlyThere || line.isByHand || !isHad) && (
+        {(isOnlyThere || line.isByHand || !isHad) && (
           <p className={styles.tags}>
             {!isHad && <span className="tag">{STATE_WORDS[tick.state]}</span>}
-            {line.isOnlyThere && <span className="tag">only there</span>}
+            {isOnlyThere && <span className="tag">only there</span>}
             {line.isByHand && <span className="tag">by hand</span>}
           </p>
         )}

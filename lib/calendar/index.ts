@@ -42,6 +42,7 @@ export {
   clockChanges,
   instantOf,
   isTimeZone,
+  timeZones,
   offsetSeconds,
   wallClock,
   type ClockChange,

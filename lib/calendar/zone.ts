@@ -13,6 +13,11 @@ export function isTimeZone(name: string): boolean {
   }
 }
 
+/** The zones a person may pick from, by name; `isTimeZone` takes their other names too. */
+export function timeZones(): readonly string[] {
+  return [...new Set(["UTC", ...Intl.supportedValuesOf("timeZone")])].sort();
+}
+
 const formats = new Map<string, Intl.DateTimeFormat>();
 
 /** What the clock on the wall shows in a zone at an instant. Throws when there is no such zone. */

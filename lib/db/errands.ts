@@ -8,8 +8,6 @@ import { parseColumn } from "./json.ts";
 export const ErrandDecisions = z.object({
   /** Trips that are not made. */
   notTo: z.array(z.object({ shopId: z.string(), day: Day })).default([]),
-  /** A food is bought only at this shop. */
-  onlyAt: z.array(z.object({ foodId: z.string(), shopId: z.string() })).default([]),
 });
 export type ErrandDecisions = z.infer<typeof ErrandDecisions>;
 

@@ -60,6 +60,8 @@ export const Settings = z.object({
     .default(null),
   /** How lunch is carried to school; null: not said, the usual is assumed. */
   carrying: Carrying.nullable().default(null),
+  /** Foods that the user buys at one shop only, whatever other shops sell. */
+  onlyAt: z.array(z.object({ foodId: z.string(), shopId: z.string() })).default([]),
   isWelcomed: z.boolean().default(false),
 });
 export type Settings = z.infer<typeof Settings>;

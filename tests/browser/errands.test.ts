@@ -99,6 +99,38 @@ test("a price is kept as paid, a line is added, they had none of another, and th
   await page.context().close();
 });
 
+test("a food is always bought at one shop, until that is taken back", async () => {
+  const { page, complaints } = await openPage(browser, { width: 390 });
+  await page.goto(`${server.url}/errands/2026-03-23`);
+  const line = page.getByRole("main").getByRole("listitem").filter({ hasText: "pack of" }).last();
+  await line.getByText(/^More about/).click();
+  const only = line.getByRole("checkbox", { name: /^Always buy it at/ });
+  const food = (await line.locator("label > span").first().textContent()) ?? "";
+  await only.check();
+  await page.getByRole("heading", { name: "The plan" }).waitFor();
+  const decided = page.getByRole("listitem").filter({ hasText: / only at / });
+  await decided.waitFor();
+  await decided.getByRole("button", { name: /^Undo/ }).click();
+  await decided.waitFor({ state: "hidden" });
+  await page.getByText(food, { exact: true }).first().waitFor();
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("a swap after the lid moves stock, and is taken back", async () => {
+  const { page, complaints } = await openPage(browser);
+  await page.goto(`${server.url}/callsheet/2026-03-16`);
+  await page.getByRole("button", { name: "Shut the lid: packed" }).click();
+  await page.getByText("The lid is shut: what comes out is at home again").waitFor();
+  await page.getByLabel("Why").fill("soggy");
+  await page.getByRole("button", { name: "Swap", exact: true }).click();
+  await page.getByText(/ stays out: soggy$/).waitFor();
+  await page.getByRole("button", { name: /^Take it back/ }).click();
+  await page.getByText(/ stays out: soggy$/).waitFor({ state: "hidden" });
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
 test("stock is opened by keyboard, owed food is settled, a staple gets a level", async () => {
   const { page, complaints } = await openPage(browser);
   await page.goto(`${server.url}/errands/stock`);

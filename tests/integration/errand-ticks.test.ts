@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { addDays } from "#lib/calendar/index.ts";
 import type { Context } from "#lib/use-cases/context.ts";
 import { ChangeRunsInput } from "#lib/use-cases/errands/change-runs.input.ts";
 import { changeRuns } from "#lib/use-cases/errands/change-runs.ts";
@@ -16,6 +17,10 @@ const WEEK = [
   { on: "2026-03-18", foodId: "cucumber-slices", amount: 50, unit: "g" },
   { on: "2026-03-19", foodId: "cheddar-cheese", amount: 30, unit: "g" },
 ];
+
+const NEXT_MONDAY = addDays(MONDAY, 7);
+/** More than one pack holds, so that next week buys again. */
+const HUMMUS = { foodId: "hummus", amount: 300, unit: "g" };
 
 async function shop(): Promise<Context> {
   const context = testContext(SATURDAY);
@@ -143,6 +148,35 @@ describe("ticking", () => {
       { state: "bought" },
     ]);
     expect(await context.db.stock.count()).toBe(2);
+  });
+
+  test("a food bought at one shop only is bought there in every week, whoever else sells it", async () => {
+    const context = await shop();
+    const sellersOf = async () =>
+      (await linesOf(context))
+        .filter((line) => line.foodId === "hummus")
+        .map(({ at, isOnlyThereByHand }) => [at, isOnlyThereByHand]);
+    // Only the market is on record as selling hummus: the user knows better.
+    expect(await sellersOf()).toEqual([["market", false]]);
+    await decide(context, { kind: "only-at", foodId: "hummus", shopId: "grocer" });
+    expect(await sellersOf()).toEqual([["grocer", true]]);
+    const view = await loadErrands(context, MONDAY);
+    expect(view?.onlyAt).toEqual([{ foodId: "hummus", food: "hummus", shopName: "Grocer" }]);
+    await context.db.episode.create({
+      data: {
+        number: 2,
+        weekOf: NEXT_MONDAY,
+        lunches: {
+          create: { date: addDays(NEXT_MONDAY, 1), items: { create: { ...HUMMUS, part: "dip" } } },
+        },
+      },
+    });
+    const shops = ((await loadErrands(context, NEXT_MONDAY))?.runs ?? []).filter((run) =>
+      run.aisles.some((aisle) => aisle.lines.some((line) => line.foodId === "hummus")),
+    );
+    expect(shops.map(({ shopId }) => shopId)).toEqual(["grocer"]);
+    await decide(context, { kind: "only-at", foodId: "hummus", shopId: "" });
+    expect((await loadErrands(context, NEXT_MONDAY))?.onlyAt).toEqual([]);
   });
 
   test("when they had none, it is sought elsewhere; what was left out is not sought again", async () => {

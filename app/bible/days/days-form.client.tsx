@@ -1,6 +1,7 @@
 "use client";
 
 import { zodResolver } from "@hookform/resolvers/zod";
+import { useId } from "react";
 import { useFieldArray, useForm } from "react-hook-form";
 import type { z } from "zod";
 import { Field } from "#app/_forms/field.client.tsx";
@@ -15,7 +16,15 @@ import { WEEKDAY_OPTIONS } from "../words.ts";
 type Typed = z.input<typeof DaysInput>;
 
 /** School weekdays, the hours of a school day, and the days off. */
-export function DaysForm({ sheet }: { readonly sheet: Typed }) {
+export function DaysForm({
+  sheet,
+  zones,
+}: {
+  readonly sheet: Typed;
+  /** Time zones to pick from. */
+  readonly zones: readonly string[];
+}) {
+  const id = useId();
   const form = useForm<Typed, unknown, DaysInput>({
     resolver: zodResolver(DaysInput),
     defaultValues: sheet,
@@ -51,6 +60,19 @@ export function DaysForm({ sheet }: { readonly sheet: Typed }) {
           {...register("verdictAt")}
           error={errors.verdictAt?.message}
         />
+        <Field
+          label="Time zone of the kitchen"
+          hint="Empty: that of this computer. The calendar feed and the now-line go by it."
+          list={`${id}-zones`}
+          autoComplete="off"
+          {...register("timeZone")}
+          error={errors.timeZone?.message}
+        />
+        <datalist id={`${id}-zones`}>
+          {zones.map((zone) => (
+            <option key={zone} value={zone} />
+          ))}
+        </datalist>
       </div>
       <h2>Days off</h2>
       <p className="quiet">

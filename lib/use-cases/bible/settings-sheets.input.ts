@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { ClockTime, Day } from "#lib/calendar/index.ts";
+import { ClockTime, Day, isTimeZone } from "#lib/calendar/index.ts";
 import {
   linesField,
   nameField,
@@ -41,6 +41,16 @@ export const DayOffInput = z
     error: "The last day lies before the first.",
   });
 
+/** The kitchen's zone as typed; empty: that of the machine. */
+const TimeZone = z
+  .string()
+  .trim()
+  .max(60)
+  .refine((name) => name === "" || isTimeZone(name), {
+    error: "This is not a time zone. Pick one from the list, such as Europe/Oslo.",
+  })
+  .transform((name) => (name === "" ? null : name));
+
 /** School days, days off and the hours of a school day. */
 export const DaysInput = z.object({
   ...Stamp,
@@ -50,6 +60,7 @@ export const DaysInput = z.object({
   departure: ClockTime,
   lunchAt: ClockTime,
   verdictAt: ClockTime,
+  timeZone: TimeZone,
   daysOff: z.array(DayOffInput).max(300, { error: "300 spans at most." }),
 });
 export type DaysInput = z.infer<typeof DaysInput>;

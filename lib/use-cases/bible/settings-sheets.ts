@@ -112,10 +112,11 @@ export async function loadSeriesSheet({
 
 /** The sheet of school days and days off as its form opens. */
 export async function loadDaysSheet({ db }: Kept): Promise<Stamped<typeof DaysInput>> {
-  const { schoolDays, departure, lunchAt, verdictAt } = await readSettings(db);
+  const { schoolDays, departure, lunchAt, verdictAt, timeZone } = await readSettings(db);
   const daysOff = await readDaysOff(db);
   return stamped({
     ...{ schoolDays: tickedDays(schoolDays), departure, lunchAt, verdictAt },
+    timeZone: timeZone ?? "",
     daysOff: daysOff.map(({ from, to, label }) => ({ from, to: to === from ? "" : to, label })),
   });
 }

@@ -18,7 +18,7 @@ export const ChangeRunsInput = z.discriminatedUnion("kind", [
   /** Neither: the plan decides again. */
   z.object({ kind: z.literal("leave-open"), ...trip }),
   z.object({ kind: z.literal("done"), ...trip, isDone: z.boolean() }),
-  /** A food is bought only at this shop; an empty shop takes that back. */
+  /** A food is bought only at this shop, in every week; an empty shop takes that back. */
   z.object({
     kind: z.literal("only-at"),
     monday: Day,

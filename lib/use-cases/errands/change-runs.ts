@@ -7,8 +7,10 @@ import {
   readErrandWeek,
   readFoods,
   readOnSale,
+  readSettings,
   runRow,
   writeErrandWeek,
+  writeSettings,
   type Db,
   type ErrandDecisions,
 } from "#lib/db/index.ts";
@@ -102,14 +104,10 @@ async function markDone(
   });
 }
 
-async function decideShop(
-  tx: Db,
-  { monday, foodId, shopId }: Change<"only-at">,
-): Promise<undefined> {
-  await decide(tx, monday, ({ onlyAt }) => {
-    const others = onlyAt.filter((only) => only.foodId !== foodId);
-    return { onlyAt: shopId === "" ? others : [...others, { foodId, shopId }] };
-  });
+async function decideShop(tx: Db, { foodId, shopId }: Change<"only-at">): Promise<undefined> {
+  const { onlyAt } = await readSettings(tx);
+  const others = onlyAt.filter((only) => only.foodId !== foodId);
+  await writeSettings(tx, { onlyAt: shopId === "" ? others : [...others, { foodId, shopId }] });
 }
 
 async function decide(

@@ -7,7 +7,7 @@ import {
   weeksLater,
   type Day,
 } from "#lib/calendar/index.ts";
-import { keepUntilWritten, type Db } from "#lib/db/index.ts";
+import { keepUntilWritten, type Db, type Settings } from "#lib/db/index.ts";
 import {
   describeLeftovers,
   describeNeedProblem,
@@ -138,12 +138,17 @@ async function viewOf(db: Db, week: StandingWeek, monday: Day): Promise<ErrandsV
     notTo: records.record.decisions.notTo
       .filter(({ day }) => day >= ground.today)
       .map(({ shopId, day }) => ({ shopId, day, shopName: shopName(shopId) })),
-    onlyAt: records.record.decisions.onlyAt.map(({ foodId, shopId }) => ({
+    onlyAt: onlyAtOf(week).map(({ foodId, shopId }) => ({
       foodId,
       food: ground.foods.get(foodId)?.name ?? foodId,
       shopName: shopName(shopId),
     })),
   };
+}
+
+/** The user's one-shop foods that this week asks for. */
+function onlyAtOf({ ground, question }: StandingWeek): Settings["onlyAt"] {
+  return ground.settings.onlyAt.filter(({ foodId }) => question.foods.has(foodId));
 }
 
 function proofOf({ plan }: StandingWeek, money: Money): string {

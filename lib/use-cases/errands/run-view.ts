@@ -26,6 +26,8 @@ export type LineView = {
   /** "3 × ¼ cup → 92 g → 1 pack of 340 g, 248 g left for Thursday"; empty where nothing was counted. */
   readonly arithmetic: string;
   readonly isOnlyThere: boolean;
+  /** The user buys the food only at this shop, whoever else sells it. */
+  readonly isOnlyThereByHand: boolean;
   /** No product of the food is on record: pack and price are assumed. */
   readonly isAssumed: boolean;
   readonly isByHand: boolean;
@@ -131,6 +133,7 @@ function plannedLine(
     stamp: record?.stamp ?? "",
     arithmetic: tellLine(week.question.needs, week.plan, line),
     isOnlyThere: sale?.onlyThere ?? false,
+    isOnlyThereByHand: isOnlyAt(week, foodId, line.shopId),
     isAssumed: isAssumed(line.productId),
     isByHand: line.fixed === "by-hand",
     sellers: [
@@ -161,10 +164,15 @@ function recordedLine(
     stamp: line.stamp,
     arithmetic: week.records.record.told[line.id] ?? "",
     isOnlyThere: sale?.onlyThere ?? false,
+    isOnlyThereByHand: isOnlyAt(week, line.foodId, line.shopId),
     isAssumed: line.foodId !== null && line.productId === null,
     isByHand: line.byHand,
     sellers: [],
   };
+}
+
+function isOnlyAt({ ground }: StandingWeek, foodId: string | null, shopId: string): boolean {
+  return ground.settings.onlyAt.some((only) => only.foodId === foodId && only.shopId === shopId);
 }
 
 function saleOf({ ground }: StandingWeek, productId: string, shopId: string) {

@@ -53,15 +53,11 @@ export function weekQuestion(
     (need) => ids.has(need.itemId) && !ground.homeMade.has(need.foodId),
   );
   const needs = [...lunchNeeds, ...parNeeds(ground, monday, lunchNeeds)];
-  const shopsAsked = groupBy(
-    inWeek.flatMap(({ food, shopId }) => (shopId ? [{ foodId: food.id, shopId }] : [])),
-    ({ foodId }) => foodId as string,
-  );
+  const shopsAsked = shopsAskedFor(ground, inWeek);
   const foods = new Map(
     [...new Set(needs.map((need) => need.foodId))].flatMap((foodId) => {
       const food = ground.foods.get(foodId);
-      const also = shopsAsked.get(foodId)?.map(({ shopId }) => shopId);
-      return food ? [[foodId, foodOnSale(food, ground, also)] as const] : [];
+      return food ? [[foodId, foodOnSale(food, ground, shopsAsked.get(foodId))] as const] : [];
     }),
   );
   const items = runItemsOf(needs, foods, onHand).map((item) => withDropped(item, records.runs));
@@ -124,19 +120,35 @@ function withDropped(item: RunItem, runs: readonly ErrandRunRecord[]): RunItem {
   return supplies.length === 0 ? item : { ...item, supplies: [...item.supplies, ...supplies] };
 }
 
+/** Shops that a food is to be bought at: the one it is bought at only, else those its items name. */
+function shopsAskedFor(
+  { settings, shops }: ErrandGround,
+  items: ErrandGround["items"],
+): ReadonlyMap<string, readonly string[]> {
+  const named = groupBy(
+    items.filter(({ shopId }) => shopId !== null),
+    ({ food }) => food.id as string,
+  );
+  const asked = new Map(
+    [...named].map(([foodId, own]) => [foodId, own.flatMap(({ shopId }) => shopId ?? [])] as const),
+  );
+  // A shop that was given up no longer binds.
+  for (const { foodId, shopId } of settings.onlyAt)
+    if (shops.some(({ id }) => id === shopId)) asked.set(foodId, [shopId]);
+  return asked;
+}
+
 function overridesOf(
   today: Day,
   { record, runs }: WeekRecords,
   items: readonly RunItem[],
-  shopsAsked: ReadonlyMap<string, readonly { readonly shopId: string }[]>,
+  shopsAsked: ReadonlyMap<string, readonly string[]>,
 ): Overrides {
   const ahead = runs.filter((run) => run.day >= today && !run.isDone);
   const lines = runs.flatMap((run) => run.lines);
   const onlyAt = items.flatMap((item) => {
-    const foodId = foodOf(item);
-    const decided = record.decisions.onlyAt.filter((only) => only.foodId === foodId);
-    const shops = decided.length > 0 ? decided : (shopsAsked.get(foodId) ?? []);
-    return shops.map(({ shopId }) => ({ itemId: item.id, shopId }));
+    const shops = shopsAsked.get(foodOf(item)) ?? [];
+    return shops.map((shopId) => ({ itemId: item.id, shopId }));
   });
   return {
     goTo: ahead

@@ -72,7 +72,7 @@ test("school days and days off decide which days a week is shot on", async () =>
   const context = await started();
   const opened = await loadDaysSheet(context);
   const typed = {
-    ...{ ...opened, schoolDays: ["1", "2", "4"] },
+    ...{ ...opened, schoolDays: ["1", "2", "4"], timeZone: " Europe/Oslo " },
     daysOff: [
       { from: "2026-03-17", to: "", label: "Boat blessing" },
       { from: "2026-03-24", to: "2026-04-02", label: "Spring break" },
@@ -82,6 +82,8 @@ test("school days and days off decide which days a week is shot on", async () =>
   expect(await shootDays(context.db, day("2026-03-16"))).toEqual(["2026-03-16", "2026-03-19"]);
   expect(await shootDays(context.db, day("2026-03-23"))).toEqual(["2026-03-23"]);
   expect((await loadBible(context))?.daysOff).toHaveLength(2);
+  expect((await readSettings(context.db)).timeZone).toBe("Europe/Oslo");
+  expect(await loadDaysSheet(context)).toMatchObject({ timeZone: "Europe/Oslo" });
   expect(await saveDaysSheet(context, DaysInput.parse(typed))).toEqual(ELSEWHERE);
 });
 
@@ -128,6 +130,8 @@ test.each([
     { daysOff: [{ from: "2026-03-12", to: "", label: " " }] },
     "daysOff.0.label",
   ],
+  ["a zone of nowhere", DaysInput, { timeZone: "Mars/Olympus" }, "timeZone"],
+  ["an offset for a zone", DaysInput, { timeZone: "+02:00" }, "timeZone"],
   ["a budget in words", LimitsInput, { weekBudget: "a lot" }, "weekBudget"],
   ["a negative budget", LimitsInput, { weekBudget: "-4" }, "weekBudget"],
   ["no cook", LimitsInput, { cooks: 0 }, "cooks"],

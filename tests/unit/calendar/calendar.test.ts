@@ -9,9 +9,11 @@ import {
   feastDay,
   isoWeekOf,
   isoWeeksInYear,
+  isTimeZone,
   mondayOf,
   overlapsSeason,
   partsOf,
+  timeZones,
   weekdayOf,
   weeksOfMonth,
 } from "#lib/calendar/index.ts";
@@ -113,4 +115,14 @@ test("a break that begins on a Saturday begins with the school week after it, an
     overlapsSeason(window, day(monday), addDays(day(monday), 4), events);
   expect(["2025-12-08", "2025-12-15", "2025-12-22"].map(within)).toEqual([false, true, false]);
   expect(["2026-12-07", "2026-12-14", "2026-12-21"].map(within)).toEqual([false, true, false]);
+});
+
+test("every zone of the platform's own list can be picked and is taken, and no other word is", () => {
+  const zones = timeZones();
+  // ECMA-402: the canonical names of the IANA time zone database that the platform knows.
+  for (const zone of Intl.supportedValuesOf("timeZone")) {
+    expect(zones).toContain(zone);
+    expect(isTimeZone(zone), zone).toBe(true);
+  }
+  for (const word of ["", "+02:00", "Oslo", "Mars/Olympus"]) expect(isTimeZone(word)).toBe(false);
 });
