@@ -2,22 +2,10 @@
 
 import { refresh } from "next/cache";
 import { z } from "zod";
-import { invalid, refused, saved, type FormState } from "#app/_forms/form-state.ts";
+import { invalid, saved, type FormState } from "#app/_forms/form-state.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { photosFolder } from "#app/_server/places.ts";
 import { removePhoto } from "#lib/use-cases/photos/photos.ts";
-import { SaveDayFactsInput } from "#lib/use-cases/save-day-facts.input.ts";
-import { describeFactsProblem, saveDayFacts } from "#lib/use-cases/save-day-facts.ts";
-
-/** Public endpoint: trusts nothing it is handed. */
-export async function saveDayFactsAction(input: unknown): Promise<FormState> {
-  const parsed = SaveDayFactsInput.safeParse(input);
-  if (!parsed.success) return invalid(parsed.error);
-  const outcome = await saveDayFacts(await requestContext(), parsed.data);
-  if (!outcome.ok) return refused(describeFactsProblem(outcome.problem));
-  refresh();
-  return saved;
-}
 
 const PhotoId = z.uuid();
 

@@ -1,72 +1,66 @@
 "use client";
 
-import { useState, type FormEvent } from "react";
-import { Field } from "#app/_forms/field.client.tsx";
-import type { VerdictDay } from "#lib/use-cases/load-verdict-day.ts";
-import { saveDayFactsAction } from "./actions.ts";
+import type { DayFacts } from "#lib/reactions/index.ts";
+import { Words } from "./words.client.tsx";
 import styles from "./verdicts.module.css";
+
+const LETTERS_MOST = 1000;
+const MINUTES_MOST = 600;
 
 /** The quick facts of the day: minutes it took, what was hard, what the camera missed. */
 export function FactsForm({
-  lunchId,
   facts,
+  isWaiting,
+  onSay,
 }: {
-  readonly lunchId: string;
-  readonly facts: VerdictDay["facts"];
+  readonly facts: DayFacts;
+  readonly isWaiting: boolean;
+  readonly onSay: (change: Partial<DayFacts>) => void;
 }) {
-  const [minutes, setMinutes] = useState(
-    facts.minutesUsed === null ? "" : String(facts.minutesUsed),
-  );
-  const [hard, setHard] = useState(facts.hard);
-  const [pickups, setPickups] = useState(facts.pickups);
-  // Only what this form has seen counts: a page that refreshes around it must not carry it over a change.
-  const [revision, setRevision] = useState(facts.revision);
-  const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
-  const [status, setStatus] = useState("");
-  const save = async (event: FormEvent): Promise<void> => {
-    event.preventDefault();
-    const state = await saveDayFactsAction({
-      ...{ lunchId, revision, hard, pickups },
-      minutes: minutes.trim() === "" ? null : Number(minutes.replace(",", ".")),
-    }).catch(() => undefined);
-    if (state?.kind === "saved") setRevision(revision + 1);
-    setProblems(state?.kind === "invalid" ? state.fields : {});
-    if (!state) setStatus("Noonbook did not answer; what you typed is still here. Try again.");
-    else
-      setStatus(state.kind === "refused" ? state.message : state.kind === "saved" ? "Kept." : "");
-  };
-  const onType = (set: (value: string) => void) => (event: { target: { value: string } }) => {
-    set(event.target.value);
-    setStatus("");
-  };
   return (
-    <form className={`sheet ${styles.facts}`} onSubmit={(event) => void save(event)} noValidate>
-      <h2>Facts of the day</h2>
-      <Field
+    <section className={`sheet ${styles.facts}`} aria-labelledby="facts">
+      <h2 id="facts">Facts of the day</h2>
+      <Words
         label="Minutes it took (optional)"
         inputMode="decimal"
-        value={minutes}
-        error={problems["minutes"]}
-        onChange={onType(setMinutes)}
+        kept={facts.minutes === null ? "" : String(facts.minutes)}
+        most={12}
+        check={minutesProblem}
+        onKeep={(words) => {
+          onSay({ minutes: words === "" ? null : minutesOf(words) });
+        }}
       />
-      <Field
+      <Words
         label="What was hard (optional)"
-        value={hard}
-        error={problems["hard"]}
-        onChange={onType(setHard)}
+        kept={facts.hard}
+        most={LETTERS_MOST}
+        onKeep={(hard) => {
+          onSay({ hard });
+        }}
       />
-      <Field
+      <Words
         label="Pick-ups: what the camera missed (optional)"
-        value={pickups}
-        error={problems["pickups"]}
-        onChange={onType(setPickups)}
+        kept={facts.pickups}
+        most={LETTERS_MOST}
+        onKeep={(pickups) => {
+          onSay({ pickups });
+        }}
       />
-      <div className="row">
-        <button className="btn plain" type="submit">
-          Keep the facts
-        </button>
-        <span role="status">{status}</span>
-      </div>
-    </form>
+      <p className="small quiet" role="status">
+        {isWaiting ? "Kept on this phone, waits to be sent." : "Kept as soon as you leave a field."}
+      </p>
+    </section>
   );
+}
+
+function minutesOf(words: string): number {
+  return Number(words.replace(",", "."));
+}
+
+/** The server's own checks, told before anything is sent. */
+function minutesProblem(words: string): string | undefined {
+  const minutes = minutesOf(words);
+  if (Number.isNaN(minutes)) return "Write the minutes as a number.";
+  if (minutes < 0) return "Minutes cannot be below zero.";
+  return minutes > MINUTES_MOST ? "That is more than a morning." : undefined;
 }

@@ -1,12 +1,12 @@
 "use client";
 
-import { useState } from "react";
 import { Face } from "#app/_ui/face.tsx";
 import type { VerdictItem } from "#lib/use-cases/load-verdict-day.ts";
 import type { VerdictFields } from "#lib/reactions/index.ts";
 import { EATEN, type Person } from "./person.ts";
 import { Portion } from "./portion.client.tsx";
 import type { Shown } from "./use-verdicts.client.ts";
+import { Words } from "./words.client.tsx";
 import styles from "./verdicts.module.css";
 
 /** One item of one child: how much was eaten, which face, what was said, and a note. */
@@ -91,40 +91,6 @@ export function ItemSheet({
         />
       </details>
     </section>
-  );
-}
-
-/** Kept when the field is left, so that no key stroke waits for the network. */
-function Words({
-  label,
-  kept,
-  most,
-  onKeep,
-}: {
-  readonly label: string;
-  readonly kept: string;
-  readonly most: number;
-  readonly onKeep: (words: string) => void;
-}) {
-  // Undefined while nothing is being typed: then what is kept shows, also when another phone changed it.
-  const [typed, setTyped] = useState<string>();
-  return (
-    <label>
-      {label}
-      <input
-        className="field"
-        value={typed ?? kept}
-        maxLength={most}
-        enterKeyHint="done"
-        onChange={(event) => {
-          setTyped(event.target.value);
-        }}
-        onBlur={() => {
-          if (typed !== undefined && typed.trim() !== kept) onKeep(typed.trim());
-          setTyped(undefined);
-        }}
-      />
-    </label>
   );
 }
 

@@ -31,12 +31,12 @@ export function useOpenOffline(): boolean | undefined {
 }
 
 async function keepPage(serviceWorker: ServiceWorkerContainer): Promise<void> {
-  await serviceWorker.register("/verdicts-worker.js", { scope: "/verdicts" });
+  await loaded();
+  // The browser looks for a newer worker by itself: asked for again on every visit, its script would be
+  // cut off whenever the page is left at once.
+  const standing = await serviceWorker.getRegistration(SCOPE);
+  if (!standing) await serviceWorker.register("/verdicts-worker.js", { scope: SCOPE });
   const { active } = await serviceWorker.ready;
-  if (document.readyState !== "complete")
-    await new Promise((loaded) => {
-      window.addEventListener("load", loaded, { once: true });
-    });
   const files = performance
     .getEntriesByType("resource")
     .map(({ name }) => new URL(name))
@@ -45,4 +45,14 @@ async function keepPage(serviceWorker: ServiceWorkerContainer): Promise<void> {
     )
     .map(({ href }) => href);
   active?.postMessage({ kind: "keep", page: location.href, files: [...new Set(files)] });
+}
+
+const SCOPE = "/verdicts";
+
+/** Waits until the page and its files are there, so that the worker takes nothing from them. */
+async function loaded(): Promise<void> {
+  if (document.readyState === "complete") return;
+  await new Promise((resolve) => {
+    window.addEventListener("load", resolve, { once: true });
+  });
 }

@@ -1,59 +1,68 @@
 import type { DBSchema, IDBPDatabase } from "idb";
-import type { VerdictFields } from "#lib/reactions/index.ts";
-import { cellKey, type Cell } from "./entry-answer.ts";
+import type {
+  Entries,
+  FactsEntry,
+  Kind,
+  Made,
+  PhotoEntry,
+  VerdictEntry,
+  Waiting,
+} from "./entries.ts";
+import { cellKey, type Cell, type DayState } from "./entry-answer.ts";
 
-/** One entry as it is sent; its id is made here, so that it counts once however often it goes. */
-export type Entry = {
-  readonly id: string;
-  readonly itemId: string;
-  readonly childId: string;
-  readonly device: string;
-  readonly baseRevision: number;
-  readonly madeAt: string;
-  readonly change: Partial<VerdictFields>;
-};
-
-/** An entry that is not kept by the server yet; with a problem, one that it will not keep. */
-export type Waiting = { readonly entry: Entry; readonly problem?: string };
+type Seen = { readonly seenAt: number };
 
 interface Schema extends DBSchema {
-  waiting: { key: string; value: Waiting };
+  waiting: { key: string; value: Waiting<VerdictEntry> };
+  facts: { key: string; value: Waiting<FactsEntry> };
+  photos: { key: string; value: Waiting<PhotoEntry> };
   /** What the server said last of each verdict: newer than a page that opened from the worker. */
-  cells: { key: string; value: Cell & { readonly seenAt: number } };
+  cells: { key: string; value: Cell & Seen };
+  days: { key: string; value: DayState & Seen };
   about: { key: string; value: string };
 }
 
 const NAME = "noonbook-verdicts";
-const CELL_DAYS = 21;
+const VERSION = 2;
+const REMEMBERED_DAYS = 21;
 const DAY_MS = 86_400_000;
 
-/** The outbox of this browser: what was tapped and not yet acknowledged, in its own database. */
-export type Outbox = {
-  readonly device: string;
-  /** False where the browser keeps nothing: then the page must stay open until all is sent. */
-  readonly isLasting: boolean;
+/** Entries of one kind: what was tapped and not yet acknowledged. */
+export type Shelf<Entry> = {
   /** In the order they were made. */
-  readonly waiting: () => Promise<Waiting[]>;
-  readonly cells: () => Promise<Cell[]>;
+  readonly waiting: () => Promise<readonly Waiting<Entry>[]>;
   readonly add: (entries: readonly Entry[]) => Promise<void>;
-  /** Takes out what the server has kept, and remembers what it said of it. */
-  readonly settle: (ids: readonly string[], cells: readonly Cell[]) => Promise<void>;
+  /** Takes out what the server has kept, or the user let go. */
+  readonly remove: (ids: readonly string[]) => Promise<void>;
   readonly refuse: (entry: Entry, problem: string) => Promise<void>;
 };
+
+/** The outbox of this browser, in its own database. */
+export type Outbox = {
+  readonly device: string;
+  readonly shelves: { readonly [Of in Kind]: Shelf<Entries[Of]> };
+  /** What the server said last, as far as it was told here. */
+  readonly remembered: () => Promise<Said>;
+  readonly remember: (said: Said) => Promise<void>;
+};
+type Said = { readonly cells: readonly Cell[]; readonly days: readonly DayState[] };
 
 /** Opens the outbox; without a database of the browser's it lives as long as the page. */
 export async function openOutbox(): Promise<Outbox> {
   try {
     // Asked for only here: the page stands before it.
     const { openDB } = await import("idb");
-    const db = await openDB<Schema>(NAME, 1, {
+    const db = await openDB<Schema>(NAME, VERSION, {
       upgrade(fresh) {
-        fresh.createObjectStore("waiting");
-        fresh.createObjectStore("cells");
-        fresh.createObjectStore("about");
+        for (const store of ["waiting", "facts", "photos", "cells", "days", "about"] as const)
+          if (!fresh.objectStoreNames.contains(store)) fresh.createObjectStore(store);
+      },
+      // A later version in another tab must not wait for this one.
+      blocking: (_, __, event) => {
+        if (event.target instanceof IDBDatabase) event.target.close();
       },
     });
-    await forgetOldCells(db);
+    await forgetOld(db);
     return lastingOutbox(db, await deviceOf(db));
   } catch {
     return passingOutbox(newId());
@@ -68,64 +77,121 @@ async function deviceOf(db: IDBPDatabase<Schema>): Promise<string> {
   return device;
 }
 
-async function forgetOldCells(db: IDBPDatabase<Schema>): Promise<void> {
-  const oldest = Date.now() - CELL_DAYS * DAY_MS;
+async function forgetOld(db: IDBPDatabase<Schema>): Promise<void> {
+  const oldest = Date.now() - REMEMBERED_DAYS * DAY_MS;
   for (const cell of await db.getAll("cells"))
-    if (cell.seenAt < oldest) await db.delete("cells", cellKey(cell.itemId, cell.childId));
+    if (cell.seenAt < oldest) await db.delete("cells", cellKey(cell));
+  for (const { lunchId, seenAt } of await db.getAll("days"))
+    if (seenAt < oldest) await db.delete("days", lunchId);
 }
 
 function lastingOutbox(db: IDBPDatabase<Schema>, device: string): Outbox {
   return {
     device,
-    isLasting: true,
-    waiting: async () => (await db.getAll("waiting")).sort(earliestFirst),
-    cells: () => db.getAll("cells"),
-    add: async (entries) => {
-      const change = db.transaction("waiting", "readwrite", { durability: "strict" });
-      await Promise.all(entries.map((entry) => change.store.put({ entry }, entry.id)));
+    shelves: {
+      verdicts: lastingShelf(
+        () => db.getAll("waiting"),
+        () => db.transaction("waiting", "readwrite", STRICT),
+      ),
+      facts: lastingShelf(
+        () => db.getAll("facts"),
+        () => db.transaction("facts", "readwrite", STRICT),
+      ),
+      photos: lastingShelf(
+        () => db.getAll("photos"),
+        () => db.transaction("photos", "readwrite", STRICT),
+      ),
+    },
+    remembered: async () => ({ cells: await db.getAll("cells"), days: await db.getAll("days") }),
+    remember: async ({ cells, days }) => {
+      const change = db.transaction(["cells", "days"], "readwrite");
+      const [heldCells, heldDays] = [change.objectStore("cells"), change.objectStore("days")];
+      const seenAt = Date.now();
+      for (const cell of cells) {
+        const before = await heldCells.get(cellKey(cell));
+        if (!before || before.revision <= cell.revision)
+          await heldCells.put({ ...cell, seenAt }, cellKey(cell));
+      }
+      for (const day of days) {
+        const before = await heldDays.get(day.lunchId);
+        if (!before || before.revision <= day.revision)
+          await heldDays.put({ ...day, seenAt }, day.lunchId);
+      }
       await change.done;
     },
-    settle: async (ids, cells) => {
-      const change = db.transaction(["waiting", "cells"], "readwrite");
-      const held = change.objectStore("cells");
-      for (const cell of cells) {
-        const key = cellKey(cell.itemId, cell.childId);
-        const before = await held.get(key);
-        if (!before || before.revision <= cell.revision)
-          await held.put({ ...cell, seenAt: Date.now() }, key);
+  };
+}
+
+/** Acknowledged only when it is on the disk: a phone may die the next moment. */
+const STRICT = { durability: "strict" } as const;
+
+/** A change of one store of the browser's database. */
+type Change<Entry> = {
+  readonly store: {
+    readonly put: (value: Waiting<Entry>, key: string) => Promise<unknown>;
+    readonly delete: (key: string) => Promise<void>;
+  };
+  readonly done: Promise<void>;
+};
+
+function lastingShelf<Entry extends Made>(
+  all: () => Promise<Waiting<Entry>[]>,
+  begin: () => Change<Entry>,
+): Shelf<Entry> {
+  /** What the browser's database has no room for is held by the page. */
+  const overflow = passingShelf<Entry>();
+  return {
+    waiting: async () => [...(await all()), ...(await overflow.waiting())].sort(earliestFirst),
+    add: async (entries) => {
+      try {
+        const { store, done } = begin();
+        await Promise.all([...entries.map((entry) => store.put({ entry }, entry.id)), done]);
+      } catch {
+        await overflow.add(entries);
       }
-      await Promise.all(ids.map((id) => change.objectStore("waiting").delete(id)));
-      await change.done;
+    },
+    remove: async (ids) => {
+      const { store, done } = begin();
+      await Promise.all([...ids.map((id) => store.delete(id)), done]);
+      await overflow.remove(ids);
     },
     refuse: async (entry, problem) => {
-      await db.put("waiting", { entry, problem }, entry.id);
+      const { store, done } = begin();
+      await Promise.all([store.put({ entry, problem }, entry.id), done]);
+      await overflow.remove([entry.id]);
     },
   };
 }
 
 function passingOutbox(device: string): Outbox {
-  const held = new Map<string, Waiting>();
   return {
     device,
-    isLasting: false,
+    shelves: { verdicts: passingShelf(), facts: passingShelf(), photos: passingShelf() },
+    remembered: () => Promise.resolve({ cells: [], days: [] }),
+    remember: () => Promise.resolve(),
+  };
+}
+
+function passingShelf<Entry extends Made>(): Shelf<Entry> {
+  const held = new Map<string, Waiting<Entry>>();
+  return {
     waiting: () => Promise.resolve([...held.values()].sort(earliestFirst)),
-    cells: () => Promise.resolve([]),
     add: (entries) => {
-      for (const entry of entries) held.set(entry.id, { entry });
+      for (const entry of entries) held.set(entry.id, { entry, isPassing: true });
       return Promise.resolve();
     },
-    settle: (ids) => {
+    remove: (ids) => {
       for (const id of ids) held.delete(id);
       return Promise.resolve();
     },
     refuse: (entry, problem) => {
-      held.set(entry.id, { entry, problem });
+      held.set(entry.id, { entry, problem, isPassing: true });
       return Promise.resolve();
     },
   };
 }
 
-function earliestFirst({ entry: one }: Waiting, { entry: other }: Waiting): number {
+function earliestFirst({ entry: one }: Waiting<Made>, { entry: other }: Waiting<Made>): number {
   return one.madeAt < other.madeAt ? -1 : 1;
 }
 

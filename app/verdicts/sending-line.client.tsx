@@ -1,72 +1,100 @@
 "use client";
 
 import { Icon } from "#app/_ui/icon.tsx";
-import type { Waiting } from "./outbox.client.ts";
+import type { AllWaiting, Kind } from "./entries.ts";
 import type { Sending } from "./send.client.ts";
 import styles from "./verdicts.module.css";
 
-/** What is not yet sent, always shown, and what could not be kept, with why. */
+/** What is not yet sent, always on the screen. */
 export function SendingLine({
-  waiting,
+  waiting: { verdicts, facts, photos },
   sending,
   isOpenOffline,
-  nameOf,
   onRetry,
-  onDiscard,
 }: {
-  readonly waiting: readonly Waiting[];
-  readonly sending: Sending | "busy";
+  readonly waiting: AllWaiting;
+  readonly sending: Sending | "busy" | undefined;
   /** Whether this page would open again without a connection; undefined while that is not known. */
   readonly isOpenOffline: boolean | undefined;
-  readonly nameOf: (waiting: Waiting) => string;
   readonly onRetry: () => void;
-  readonly onDiscard: (id: string) => void;
 }) {
-  const refused = waiting.filter(({ problem }) => problem !== undefined);
-  const count = waiting.length - refused.length;
+  const open = [...verdicts, ...facts, ...photos].filter(({ problem }) => problem === undefined);
+  const refused = verdicts.length + facts.length + photos.length - open.length;
+  const count = open.length;
+  const isPassing = open.some((one) => one.isPassing);
   return (
     <div className={styles.sending}>
-      <p role="status" className="small">
-        <Icon name={count > 0 ? "clock" : "check"} /> {sentence(count, sending)}
-      </p>
-      {count > 0 && sending !== "busy" && (
+      <div>
+        <p role="status">
+          <Icon name={count > 0 ? "clock" : "check"} /> {sentence(count, sending)}
+          {isPassing && " This browser has no room of its own: leave this page open until then."}
+        </p>
+        {refused > 0 && (
+          <p className="small">
+            <a href="#not-kept">{refused === 1 ? "One is" : `${refused} are`} not kept: see why.</a>
+          </p>
+        )}
+        {count === 0 && isOpenOffline === true && (
+          <p className="small quiet">This day also opens without a connection.</p>
+        )}
+        {isOpenOffline === false && (
+          <p className="small quiet">
+            Without a connection, keep this page open until all is sent: over this address the
+            browser does not let it open again offline.
+          </p>
+        )}
+      </div>
+      {count > 0 && sending === "locked" && (
+        <a className="btn plain slim" href="/let-in">
+          Sign in
+        </a>
+      )}
+      {count > 0 && sending !== "busy" && sending !== "locked" && (
         <button className="btn plain slim" type="button" onClick={onRetry}>
           Send now
         </button>
       )}
-      {isOpenOffline === true && (
-        <p className="small quiet">This day also opens without a connection.</p>
-      )}
-      {isOpenOffline === false && (
-        <p className="small quiet">
-          Without a connection, keep this page open until all is sent: over this address the browser
-          does not let it open again offline.
-        </p>
-      )}
-      {refused.map((one) => (
-        <div className="rule-error" key={one.entry.id}>
+    </div>
+  );
+}
+
+function sentence(count: number, sending: Sending | "busy" | undefined): string {
+  if (count === 0) return "Everything tapped is kept.";
+  const entries = count === 1 ? "1 entry waits" : `${count} entries wait`;
+  if (sending === "locked") return `Kept on this phone. ${entries} until you sign in again.`;
+  if (sending === "busy") return `Kept on this phone. ${entries}, sending …`;
+  return `Kept on this phone. ${entries} for the kitchen network.`;
+}
+
+/** Something the server will not keep. */
+export type Refused = {
+  readonly kind: Kind;
+  readonly id: string;
+  readonly what: string;
+  readonly problem: string;
+};
+
+/** What could not be kept, with why; it stays on the phone until the user lets it go. */
+export function NotKept({
+  refused,
+  onDiscard,
+}: {
+  readonly refused: readonly Refused[];
+  readonly onDiscard: (kind: Kind, id: string) => Promise<void>;
+}) {
+  if (refused.length === 0) return null;
+  return (
+    <div id="not-kept" className={styles.notKept}>
+      {refused.map(({ kind, id, what, problem }) => (
+        <div className="rule-error" key={id}>
           <p>
-            Not kept: {nameOf(one)}. {one.problem}
+            Not kept: {what}. {problem}
           </p>
-          <button
-            className="btn plain slim"
-            type="button"
-            onClick={() => {
-              onDiscard(one.entry.id);
-            }}
-          >
+          <button className="btn plain slim" type="button" onClick={() => void onDiscard(kind, id)}>
             Let it go
           </button>
         </div>
       ))}
     </div>
   );
-}
-
-function sentence(count: number, sending: Sending | "busy"): string {
-  if (count === 0) return "Everything tapped is kept.";
-  const entries = count === 1 ? "1 entry waits" : `${count} entries wait`;
-  if (sending === "locked") return `Kept on this phone. ${entries} until you sign in again.`;
-  if (sending === "busy") return `Kept on this phone. ${entries}, sending …`;
-  return `Kept on this phone. ${entries} for the kitchen network.`;
 }

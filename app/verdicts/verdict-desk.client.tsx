@@ -4,29 +4,25 @@ import { useState } from "react";
 import type { VerdictItem } from "#lib/use-cases/load-verdict-day.ts";
 import { Face } from "#app/_ui/face.tsx";
 import { Tray } from "#app/_ui/tray.tsx";
-import { Conflicts } from "./conflicts.client.tsx";
-import type { Cell } from "./entry-answer.ts";
+import { Conflicts, verdictClash, type Clash } from "./conflicts.client.tsx";
 import { ItemSheet } from "./item-sheet.client.tsx";
-import { useOpenOffline } from "./open-offline.client.ts";
 import { verdictWords, type Person } from "./person.ts";
-import { SendingLine } from "./sending-line.client.tsx";
-import { useVerdicts } from "./use-verdicts.client.ts";
+import type { useVerdicts } from "./use-verdicts.client.ts";
 import styles from "./verdicts.module.css";
 
 /** One child, one item at a time: how much was eaten, which face, what was said. Each tap is kept. */
 export function VerdictDesk({
-  date,
+  desk,
   items: all,
   people,
-  cells,
+  otherClashes,
 }: {
-  readonly date: string;
+  readonly desk: ReturnType<typeof useVerdicts>;
   readonly items: readonly VerdictItem[];
   readonly people: readonly Person[];
-  readonly cells: readonly Cell[];
+  /** What two phones said differently of the day itself. */
+  readonly otherClashes: readonly Clash[];
 }) {
-  const desk = useVerdicts(date, cells);
-  const isOpenOffline = useOpenOffline();
   const [childId, setChildId] = useState(people[0]?.id ?? "");
   const [chosenId, setChosenId] = useState(all[0]?.id ?? "");
   const child = people.find((one) => one.id === childId);
@@ -51,9 +47,11 @@ export function VerdictDesk({
   };
   const clashes = people.flatMap((person) =>
     itemsOf(person.id).flatMap((one) =>
-      shown(one.id, person.id).conflicts.map((conflict) => ({
-        ...{ itemId: one.id, item: one.name, child: person, conflict },
-      })),
+      shown(one.id, person.id).conflicts.map((conflict) =>
+        verdictClash({ itemId: one.id, item: one.name, child: person }, conflict, (value) => {
+          log([{ itemId: one.id, childId: person.id, change: { [conflict.field]: value } }]);
+        }),
+      ),
     ),
   );
   const next = item && items[items.indexOf(item) + 1];
@@ -78,12 +76,7 @@ export function VerdictDesk({
           </button>
         ))}
       </div>
-      <Conflicts
-        clashes={clashes}
-        onChoose={(change) => {
-          log([change]);
-        }}
-      />
+      <Conflicts clashes={[...clashes, ...otherClashes]} />
       <Tray
         compartments={items.map((one) => ({
           ...one,
@@ -161,16 +154,6 @@ export function VerdictDesk({
           {next ? `Next: ${next.name}` : `Next: ${nextPerson?.name ?? ""}`}
         </button>
       )}
-      <SendingLine
-        waiting={desk.waiting}
-        sending={desk.sending}
-        isOpenOffline={isOpenOffline}
-        nameOf={({ entry }) =>
-          `${all.find(({ id }) => id === entry.itemId)?.name ?? "an item of another day"}, ${people.find(({ id }) => id === entry.childId)?.name ?? "a child"}`
-        }
-        onRetry={() => void desk.send()}
-        onDiscard={(id) => void desk.discard(id)}
-      />
       <Logged items={items} child={child} shown={desk.shown} />
     </div>
   );

@@ -84,6 +84,12 @@ export {
   type ThemeRecord,
 } from "./weeks.ts";
 export { applyEntry, readEntryGround, type Entry } from "./reactions.ts";
+export {
+  applyFactsEntry,
+  isFactsEntryKnown,
+  readFactsGround,
+  type FactsGround,
+} from "./day-facts.ts";
 export { readVerdicts, type VerdictRecord } from "./verdicts.ts";
 export {
   readGroupPlaces,

@@ -52,16 +52,23 @@ export async function takeSnapshot(db: Db, episodeIds: readonly string[]): Promi
   return SlateSnapshot.parse({ episodeIds, ...plain });
 }
 
-/** True when, since the snapshot, a lid was shut or a verdict given in one of its episodes. */
+/** True when, since the snapshot, a lid was shut, a verdict given or a fact of the day noted in one of its episodes. */
 export async function hasHappenedSince(db: Db, snapshot: SlateSnapshot): Promise<boolean> {
   const packedThen = new Set(
     snapshot.Lunch.filter((row) => row["packedAt"] !== null).map((row) => row["id"]),
   );
-  const packedNow = await db.lunch.findMany({
-    where: { episodeId: { in: snapshot.episodeIds }, packedAt: { not: null } },
-    select: { id: true },
+  const now = await db.lunch.findMany({
+    where: { episodeId: { in: snapshot.episodeIds } },
+    select: { id: true, packedAt: true, minutesUsed: true, hard: true, pickups: true },
   });
-  if (packedNow.some(({ id }) => !packedThen.has(id))) return true;
+  if (now.some(({ id, packedAt }) => packedAt !== null && !packedThen.has(id))) return true;
+  const then = new Map(snapshot.Lunch.map((row) => [row["id"], row]));
+  for (const { id, minutesUsed, hard, pickups } of now) {
+    const row = then.get(id) ?? { minutesUsed: null, hard: "", pickups: "" };
+    const isSame =
+      row["minutesUsed"] === minutesUsed && row["hard"] === hard && row["pickups"] === pickups;
+    if (!isSame) return true;
+  }
   const known = new Set(snapshot.LunchItem.map((row) => row["id"]));
   const judged = await db.lunchItem.findMany({
     where: { lunch: { episodeId: { in: snapshot.episodeIds } }, reactions: { some: {} } },

@@ -62,3 +62,10 @@ export {
   type VerdictField,
   type VerdictFields,
 } from "./settle.ts";
+export {
+  NO_FACTS,
+  settleDayFacts,
+  type DayFacts,
+  type DayFactsConflict,
+  type DayFactsEntry,
+} from "./day-facts.ts";

@@ -5,6 +5,7 @@ import type { Colour, Pattern } from "#lib/catalog/index.ts";
 import { parseColumn, readEpisode, type Db } from "#lib/db/index.ts";
 import { ageInMonths, facePointsFor, type FacePoints } from "#lib/reactions/index.ts";
 import type { Context } from "./context.ts";
+import { readDayFacts, type FactsState } from "./keep-day-facts.ts";
 import { viewItem } from "./lunch-view.ts";
 import type { VerdictState } from "./log-reaction.ts";
 import { readVerdictCells } from "./verdict-cells.ts";
@@ -44,12 +45,7 @@ export type VerdictDay = {
     readonly child: string;
     readonly entries: readonly Amendment[];
   }[];
-  readonly facts: {
-    readonly minutesUsed: number | null;
-    readonly hard: string;
-    readonly pickups: string;
-    readonly revision: number;
-  };
+  readonly facts: FactsState;
 };
 
 /** A day whose tins came home, or undefined when no lunch is pencilled for it. */
@@ -70,11 +66,10 @@ export async function loadVerdictDay({ db }: Context, date: Day): Promise<Verdic
       db,
       items.map(({ id }) => id),
     ),
-    db.lunch.findUniqueOrThrow({
-      where: { id: lunch.id },
-      select: { minutesUsed: true, hard: true, pickups: true, revision: true },
-    }),
+    readDayFacts(db, lunch.id),
   ]);
+  // The lunch may have been removed while the page was read.
+  if (!facts) return undefined;
   const people = children.map(({ id, onScreenName: name, birthMonth, facePoints }) => ({
     ...{ id, name },
     facePoints: facePointsFor(

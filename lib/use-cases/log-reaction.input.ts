@@ -22,9 +22,3 @@ export const LogReactionInput = z.object({
     .refine((change) => Object.keys(change).length > 0, { error: "This entry changes nothing." }),
 });
 export type LogReactionInput = z.infer<typeof LogReactionInput>;
-
-/** What a phone sends at once: its entries in the order they were made. */
-export const LogReactionsInput = z.object({
-  /** Each is checked by itself, so that a bad one does not hold up the rest. */
-  entries: z.array(z.unknown()).min(1).max(60),
-});

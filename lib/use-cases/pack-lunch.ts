@@ -1,9 +1,11 @@
+import { randomUUID } from "node:crypto";
 import { z } from "zod";
 import { day } from "#lib/calendar/index.ts";
 import { ok, refuse, type Result } from "#lib/base/index.ts";
 import { inTransaction } from "#lib/db/index.ts";
 import type { Context } from "./context.ts";
 import { takeFromStock } from "./errands/take-from-stock.ts";
+import { noteMinutes } from "./keep-day-facts.ts";
 
 export const PackLunchInput = z.object({
   lunchId: z.string().min(1).max(60),
@@ -37,10 +39,10 @@ export async function packLunch(
       where: { id: lunchId },
       data: {
         packedAt: lunch.packedAt ?? now,
-        minutesUsed: minutes ?? lunch.minutesUsed,
         revision: { increment: 1 },
       },
     });
+    if (minutes !== null) await noteMinutes(tx, { id: randomUUID(), lunchId, minutes, now });
     return ok(undefined);
   });
 }

@@ -55,6 +55,6 @@ export function describeUndoProblem({ kind }: UndoProblem): string {
     case "nothing":
       return "There is nothing left to take back.";
     case "happened-since":
-      return "A lid was shut or a verdict given since, so that change stays on record.";
+      return "A lid was shut, a verdict given or a fact noted since, so that change stays on record.";
   }
 }

@@ -7,8 +7,6 @@ export default defineConfig({
   test: {
     include: ["tests/browser/**/*.test.ts"],
     fileParallelism: false,
-    // A browser on a busy machine misses a beat now and then; what is broken fails every time.
-    retry: 2,
     testTimeout: 120_000,
     hookTimeout: 120_000,
   },

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -46,7 +47,7 @@ async function keepPhoto(context: Context, folder: string, lunchId: string) {
   const bytes = await sharp({ create: { width: 60, height: 40, channels: 3, background: "red" } })
     .jpeg()
     .toBuffer();
-  return addPhoto(context, folder, { lunchId, bytes, keepOriginal: true });
+  return addPhoto(context, folder, { id: randomUUID(), lunchId, bytes, keepOriginal: true });
 }
 
 test("with a removed week go the files of its photos, and of no other", async () => {

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -110,9 +111,20 @@ test("files and record come and go together; the original stays only when asked"
   const folder = mkdtempSync(path.join(tmpdir(), "noonbook-photos-"));
   const lunchId = await lunchOf(context);
   const bytes = await phonePicture();
-  const photo = await addPhoto(context, folder, { lunchId, bytes, keepOriginal: false });
-  const asked = await addPhoto(context, folder, { lunchId, bytes, keepOriginal: true });
-  if (!photo.ok || !asked.ok) throw new Error("The photos were refused.");
+  const photo = await addPhoto(context, folder, {
+    id: randomUUID(),
+    lunchId,
+    bytes,
+    keepOriginal: false,
+  });
+  const asked = await addPhoto(context, folder, {
+    id: randomUUID(),
+    lunchId,
+    bytes,
+    keepOriginal: true,
+  });
+  if (!photo.ok || !asked.ok || !photo.value || !asked.value)
+    throw new Error("The photos were refused.");
   expect(readdirSync(folder)).toHaveLength(5);
   expect(readFileSync(path.join(folder, `${asked.value.id}.original`)).equals(bytes)).toBe(true);
   expect(await listPhotos(context, lunchId)).toHaveLength(2);
@@ -123,8 +135,41 @@ test("files and record come and go together; the original stays only when asked"
   await removePhoto(context, folder, asked.value.id);
   await removePhoto(context, folder, asked.value.id);
   expect(readdirSync(folder).sort()).toEqual([photo.value.thumb, photo.value.file].sort());
-  const gone = await addPhoto(context, folder, { lunchId: "none", bytes, keepOriginal: false });
+  const gone = await addPhoto(context, folder, {
+    ...{ id: randomUUID(), lunchId: "none", bytes, keepOriginal: false },
+  });
   expect(gone).toEqual({ ok: false, problem: { kind: "gone" } });
+});
+
+test("a photo sent again, or twice at once, is kept once; one that was taken back stays away", async () => {
+  const context = testContext();
+  const folder = mkdtempSync(path.join(tmpdir(), "noonbook-photos-"));
+  const lunchId = await lunchOf(context);
+  const sent = { id: randomUUID(), lunchId, bytes: await phonePicture(), keepOriginal: false };
+  const outcomes = await Promise.all([1, 2, 3].map(() => addPhoto(context, folder, sent)));
+  outcomes.push(await addPhoto(context, folder, sent));
+  for (const outcome of outcomes)
+    expect(outcome).toMatchObject({ ok: true, value: { id: sent.id } });
+  expect(await listPhotos(context, lunchId)).toHaveLength(1);
+  expect(readdirSync(folder)).toHaveLength(2);
+
+  await removePhoto(context, folder, sent.id);
+  expect(await addPhoto(context, folder, sent)).toEqual({ ok: true, value: undefined });
+  expect(await listPhotos(context, lunchId)).toEqual([]);
+  expect(readdirSync(folder)).toEqual([]);
+});
+
+test("a photo that comes after one was taken back still stands last", async () => {
+  const context = testContext();
+  const folder = mkdtempSync(path.join(tmpdir(), "noonbook-photos-"));
+  const lunchId = await lunchOf(context);
+  const bytes = await phonePicture();
+  const ids = Array.from({ length: 4 }, () => randomUUID());
+  const add = (id = "") => addPhoto(context, folder, { id, lunchId, bytes, keepOriginal: false });
+  for (const id of ids.slice(0, 3)) await add(id);
+  await removePhoto(context, folder, ids[0] ?? "");
+  await add(ids[3]);
+  expect((await listPhotos(context, lunchId)).map(({ id }) => id)).toEqual(ids.slice(1));
 });
 
 test("a week makes a contact sheet of five a row and a square, without metadata", async () => {
@@ -135,7 +180,7 @@ test("a week makes a contact sheet of five a row and a square, without metadata"
   expect(await weekPicture(context, folder, { monday, shape: "sheet" })).toBeUndefined();
   const bytes = await phonePicture();
   for (let turn = 0; turn < 6; turn += 1)
-    await addPhoto(context, folder, { lunchId, bytes, keepOriginal: false });
+    await addPhoto(context, folder, { id: randomUUID(), lunchId, bytes, keepOriginal: false });
   const sheet = await weekPicture(context, folder, { monday, shape: "sheet" });
   const square = await weekPicture(context, folder, { monday, shape: "square" });
   if (!sheet || !square) throw new Error("No picture was made.");

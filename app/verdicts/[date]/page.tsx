@@ -7,10 +7,7 @@ import { requestContext } from "#app/_server/context.ts";
 import { NoLunch } from "#app/_ui/no-lunch.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { Amendments } from "../amendments.tsx";
-import { FactsForm } from "../facts-form.client.tsx";
-import { PhotoShelf } from "../photo-shelf.client.tsx";
-import { VerdictDesk } from "../verdict-desk.client.tsx";
-import styles from "../verdicts.module.css";
+import { VerdictDay } from "../verdict-day.client.tsx";
 
 export default async function Verdicts({ params }: PageProps<"/verdicts/[date]">) {
   const date = Day.safeParse((await params).date);
@@ -33,27 +30,19 @@ export default async function Verdicts({ params }: PageProps<"/verdicts/[date]">
           </p>
         </section>
       ) : (
-        <>
-          <VerdictDesk
-            key={view.date}
-            date={view.date}
-            items={view.items}
-            people={view.children.map(({ id, name, facePoints }) => ({
-              ...{ id, name },
-              faces: faceScale(facePoints).map(({ value, word }) => ({ value, word })),
-            }))}
-            cells={view.cells}
-          />
-          <div className={styles.after}>
-            <Amendments amended={view.amended} />
-            <FactsForm key={view.lunchId} lunchId={view.lunchId} facts={view.facts} />
-            <PhotoShelf
-              lunchId={view.lunchId}
-              monday={mondayOf(view.date)}
-              photos={await listPhotos(context, view.lunchId)}
-            />
-          </div>
-        </>
+        <VerdictDay
+          key={view.date}
+          given={{ date: view.date, cells: view.cells, day: view.facts }}
+          monday={mondayOf(view.date)}
+          items={view.items}
+          people={view.children.map(({ id, name, facePoints }) => ({
+            ...{ id, name },
+            faces: faceScale(facePoints).map(({ value, word }) => ({ value, word })),
+          }))}
+          photos={await listPhotos(context, view.lunchId)}
+        >
+          <Amendments amended={view.amended} />
+        </VerdictDay>
       )}
     </>
   );
