@@ -7,12 +7,12 @@ import { certainty, USUAL_STRENGTHS, type Strengths } from "./strengths.ts";
 const FITTED_VERDICTS_MAX = 4500;
 
 const GRID = {
-  food: [0.7, 1, 1.5, 2.5, 3.5, 5, 7, 10, 14],
+  food: [0.35, 0.5, 0.7, 1, 1.5, 2.5, 3.5, 5, 7, 10, 14],
   family: [1.5, 2, 3, 5, 8, 12, 18, 30],
   siblings: [2, 4, 8, 12, 20, 40, 200],
   halfLifeDays: [60, 90, 120, 180, 240, 360, Infinity],
   day: [0.01, 0.03, 0.06, 0.1, 0.2, 0.4],
-  face: [0, 0.15, 0.3, 0.45, 0.6],
+  face: [0, 0.15, 0.3, 0.45, 0.6, 0.75],
 } as const;
 type Axis = keyof typeof GRID;
 const AXES = ["food", "family", "halfLifeDays", "siblings", "day", "face"] as const;
@@ -71,7 +71,8 @@ function costOf(series: Series, strengths: Strengths): number {
 }
 
 /** Standard deviation of the logarithm of a strength around its usual value. */
-const LOG_SPREAD = 0.7;
+const LOG_SPREAD = 1.2;
+const FACE_SPREAD = 0.3;
 
 function hyperprior(strengths: Strengths): number {
   let cost = 0;
@@ -79,7 +80,7 @@ function hyperprior(strengths: Strengths): number {
     const value = Math.min(1000, strengths[axis]);
     cost += (Math.log(value / USUAL_STRENGTHS[axis]) / LOG_SPREAD) ** 2 / 2;
   }
-  return cost + ((strengths.face - USUAL_STRENGTHS.face) / 0.3) ** 2 / 2;
+  return cost + ((strengths.face - USUAL_STRENGTHS.face) / FACE_SPREAD) ** 2 / 2;
 }
 
 /** Where the search starts: the beta prior of "half or more eaten" over the cells. */

@@ -4,8 +4,8 @@ import { CHILD_PRIOR, type Strengths } from "./strengths.ts";
 /**
  * The acceptance model, folded over the verdicts in the order of their days.
  *
- * Let y be the share of one tasting (eaten, blended with the face), w its weight, and every sum
- * discounted by 2^(−age / half-life). For child c, food f of family g:
+ * Let y be the share of one tasting (eaten, blended with the face), w its weight (more where a face was
+ * given too), and every sum discounted by 2^(−age / half-life). For child c, food f of family g:
  *
  *     series  m    = (Σ w y + 3) / (Σ w + 5)
  *     child   m_c  = (s_c + 5 m) / (n_c + 5)
@@ -109,6 +109,20 @@ export function blend(series: Series, faceWeight: number): Float64Array {
   });
 }
 
+/** A face alone weighs at least this. */
+const FACE_ALONE_MIN = 0.25;
+
+/**
+ * Tastings with only the amount seen that one verdict is worth. Let the face repeat half of what sets one
+ * sitting apart from the next, and add noise of its own. If f is the weight that serves the blend best,
+ * the blend has 1 − f / 2 of the variance of the amount alone, and the face alone has 1 / (2 f) of it.
+ */
+function precisionOf(series: Series, index: number, { face }: Strengths): number {
+  if (Number.isNaN(series.face[index] ?? Number.NaN)) return 1;
+  if (Number.isNaN(series.eaten[index] ?? Number.NaN)) return Math.max(FACE_ALONE_MIN, 2 * face);
+  return 1 / (1 - face / 2);
+}
+
 /** Means of the levels above one cell, and its own. */
 export type Belief = { family: number; prior: number; expected: number; evidence: number };
 
@@ -209,7 +223,8 @@ function learnBox(sums: Sums, series: Series, box: Box): void {
     reading.expected = belief.expected;
     reading.evidence = belief.evidence;
     reading.shift = shift;
-    reading.weight = Math.max(WEIGHT_MIN, Math.min(1, 1 + shift));
+    reading.weight =
+      precisionOf(series, i, box.strengths) * Math.max(WEIGHT_MIN, Math.min(1, 1 + shift));
     box.visit(i, reading);
     add(
       sums,

@@ -1,6 +1,12 @@
 import { addDays, day } from "#lib/calendar/index.ts";
 import { eatenShare, estimateAll, logLoss } from "#lib/reactions/index.ts";
-import { heldOut, lossOf, type HeldOut } from "#tests/support/held-out.ts";
+import {
+  calibrationOf,
+  differenceOf,
+  heldOut,
+  lossOf,
+  type HeldOut,
+} from "#tests/support/held-out.ts";
 import {
   childMean,
   lastVerdict,
@@ -26,7 +32,7 @@ const RIVALS: Readonly<Record<string, Rival>> = {
   "nested, 240 d": nestedMeans(240),
   "what we do": learned,
 };
-const SERIES = 12;
+const SERIES = 24;
 
 /** One measured figure. */
 type Figure = { name: string; value: number; unit: string };
@@ -51,6 +57,7 @@ export function benchReactions(): Figure[] {
           value: loss,
           unit: "nats",
         });
+      figures.push(...differences(name, weeks, cases));
     }
   return [...figures, ...calibration(all), ...speed()];
 }
@@ -62,36 +69,44 @@ function oracleLoss(cases: readonly HeldOut[]): number {
   return losses.reduce((sum, loss) => sum + loss, 0) / losses.length;
 }
 
+/** Ours against a rival, series by series; below nothing is better. */
+function differences(name: string, weeks: number, cases: readonly HeldOut[]): Figure[] {
+  return Object.entries(RIVALS)
+    .filter(([, of]) => of !== learned)
+    .flatMap(([rival, of]) => {
+      const { mean, error } = differenceOf(learned, of, cases);
+      const what = `log-loss, ${name}, ${weeks} weeks, ours less ${rival}`;
+      return [
+        { name: what, value: 1000 * mean, unit: "thousandths of a nat" },
+        { name: `${what}, standard error`, value: 1000 * error, unit: "thousandths of a nat" },
+      ];
+    });
+}
+
 function calibration(cases: readonly HeldOut[]): Figure[] {
-  const bins = Array.from({ length: 10 }, () => ({ foretold: 0, eaten: 0, count: 0 }));
-  let [inside, count] = [0, 0];
-  for (const { past, future, truth, today } of cases) {
-    const { of } = estimateAll(past, { today });
-    for (const v of future) {
-      const { estimate, low, high } = of(v.childId, v.foodId, v.familyId);
-      const share = truth.get(v) ?? 0.5;
-      if (low <= share && share <= high) inside += 1;
-      count += 1;
-      const bin = bins[Math.min(9, Math.floor(estimate * 10))];
-      if (!bin) continue;
-      bin.foretold += estimate;
-      bin.eaten += eatenShare(v.eaten ?? 2);
-      bin.count += 1;
-    }
-  }
-  const figures = bins.flatMap(({ foretold, eaten, count: n }, index) =>
-    n === 0
+  const bins = calibrationOf(cases, 10).flatMap(({ points, count }, index) =>
+    count === 0
       ? []
       : [
           {
-            name: `eaten beyond what was foretold, bin ${index / 10}–${(index + 1) / 10}, n = ${n}`,
-            value: (100 * (eaten - foretold)) / n,
+            name: `eaten beyond what was foretold, bin ${index / 10}–${(index + 1) / 10}, n = ${count}`,
+            value: points,
             unit: "points",
           },
         ],
   );
+  let [inside, count] = [0, 0];
+  for (const { past, future, truth, today } of cases) {
+    const { of } = estimateAll(past, { today });
+    for (const v of future) {
+      const { low, high } = of(v.childId, v.foodId, v.familyId);
+      const share = truth.get(v) ?? 0.5;
+      if (low <= share && share <= high) inside += 1;
+      count += 1;
+    }
+  }
   const held = { name: "80 % intervals that hold the true share", value: (100 * inside) / count };
-  return [...figures, { ...held, unit: "%" }];
+  return [...bins, { ...held, unit: "%" }];
 }
 
 function speed(): Figure[] {

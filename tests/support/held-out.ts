@@ -1,5 +1,5 @@
 import { addDays, type Day } from "#lib/calendar/index.ts";
-import { eatenShare, logLoss, type Verdict } from "#lib/reactions/index.ts";
+import { eatenShare, estimateAll, logLoss, type Verdict } from "#lib/reactions/index.ts";
 import type { Rival } from "./rivals.ts";
 import { simulate, SIMULATED_FROM, USUAL_SHAPE, type TasteModel } from "./simulated-series.ts";
 
@@ -29,14 +29,59 @@ export function heldOut(model: TasteModel, seed: string, weeks: number): HeldOut
 
 /** Mean held-out log-loss of the share eaten, in nats per verdict. */
 export function lossOf(rival: Rival, cases: readonly HeldOut[]): number {
+  const all = cases.map((own) => lossInOne(rival, own));
+  const count = all.reduce((sum, one) => sum + one.count, 0);
+  return all.reduce((sum, one) => sum + one.loss, 0) / count;
+}
+
+type Loss = { readonly loss: number; readonly count: number };
+/** A rival is asked once for each series, however often it is compared. */
+const asked = new WeakMap<HeldOut, Map<Rival, Loss>>();
+
+function lossInOne(rival: Rival, own: HeldOut): Loss {
+  const known = asked.get(own) ?? new Map<Rival, Loss>();
+  asked.set(own, known);
+  const before = known.get(rival);
+  if (before) return before;
+  const foretell = rival(own.past, own.today);
   let [loss, count] = [0, 0];
+  for (const verdict of own.future) {
+    if (verdict.eaten === null) continue;
+    loss += logLoss(eatenShare(verdict.eaten), foretell(verdict));
+    count += 1;
+  }
+  known.set(rival, { loss, count });
+  return { loss, count };
+}
+
+/** How much more one rival loses than another, series by series, with the standard error of that mean. */
+export function differenceOf(
+  one: Rival,
+  other: Rival,
+  cases: readonly HeldOut[],
+): { readonly mean: number; readonly error: number } {
+  const differences = cases.map((own) => lossOf(one, [own]) - lossOf(other, [own]));
+  const mean = differences.reduce((sum, value) => sum + value, 0) / differences.length;
+  const squares = differences.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  const error = Math.sqrt(squares / (differences.length - 1) / differences.length);
+  return { mean, error };
+}
+
+/** Eaten beyond what was foretold, in points, by how much was foretold in so many equal steps. */
+export function calibrationOf(
+  cases: readonly HeldOut[],
+  steps: number,
+): readonly { readonly points: number; readonly count: number }[] {
+  const bins = Array.from({ length: steps }, () => ({ surplus: 0, count: 0 }));
   for (const { past, future, today } of cases) {
-    const foretell = rival(past, today);
-    for (const verdict of future) {
-      if (verdict.eaten === null) continue;
-      loss += logLoss(eatenShare(verdict.eaten), foretell(verdict));
-      count += 1;
+    const { of } = estimateAll(past, { today });
+    for (const { childId, foodId, familyId, eaten } of future) {
+      const { estimate } = of(childId, foodId, familyId);
+      const bin = bins[Math.min(steps - 1, Math.floor(estimate * steps))];
+      if (!bin || eaten === null) continue;
+      bin.surplus += eatenShare(eaten) - estimate;
+      bin.count += 1;
     }
   }
-  return loss / count;
+  return bins.map(({ surplus, count }) => ({ points: (100 * surplus) / count, count }));
 }

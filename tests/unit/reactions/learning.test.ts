@@ -10,50 +10,72 @@ import {
   STABLE,
   USUAL_SHAPE,
 } from "#tests/support/simulated-series.ts";
-import { heldOut, lossOf } from "#tests/support/held-out.ts";
+import { calibrationOf, differenceOf, heldOut, lossOf } from "#tests/support/held-out.ts";
 
-// Ours differs from the best rival by some 0.002–0.008 nats with a standard deviation of 0.004
-// between series, so that a dozen series tell them apart.
-const SEEDS = Array.from({ length: 12 }, (_, index) => `series-${index}`);
+const SEEDS = Array.from({ length: 16 }, (_, index) => `series-${index}`);
 const MODELS = { STABLE, DRIFTING, HOUSEHOLD };
+const WEEKS = [4, 12, 52];
 
-describe.each(Object.entries(MODELS))("learning a %s series", (_name, model) => {
-  test.each([4, 12, 52])("after %d weeks the held-out loss is the least of all", (weeks) => {
+const CASES = Object.entries(MODELS).flatMap(([name, model]) =>
+  WEEKS.map((weeks) => {
     const cases = SEEDS.map((seed) => heldOut(model, seed, weeks));
-    const ours = lossOf(learned, cases);
-    for (const rival of [childMean, lastVerdict, rawMean])
-      expect(ours).toBeLessThan(lossOf(rival, cases));
-    // The recommended formula, without and with a half-life.
-    for (const rival of [nestedMeans(Infinity), nestedMeans(240)])
-      expect(ours).toBeLessThan(lossOf(rival, cases));
-    const oracle = cases.flatMap(({ future, truth }) =>
+    return { name, weeks, cases };
+  }),
+);
+/** The recommended formula, without and with a half-life. */
+const FORMULAS = [nestedMeans(Infinity), nestedMeans(240)];
+
+describe("learning a simulated series", () => {
+  test.each(CASES)(
+    "$name after $weeks weeks: the child’s mean and the last verdict lose by three standard errors",
+    ({ cases }) => {
+      for (const rival of [childMean, lastVerdict]) {
+        const { mean, error } = differenceOf(learned, rival, cases);
+        expect(mean + 3 * error).toBeLessThan(0);
+      }
+    },
+  );
+
+  test.each(CASES)(
+    "$name after $weeks weeks: the raw mean and the recommended formula lose by one",
+    ({ cases }) => {
+      for (const rival of [rawMean, ...FORMULAS]) {
+        const { mean, error } = differenceOf(learned, rival, cases);
+        expect(mean + error).toBeLessThan(0);
+      }
+    },
+  );
+
+  test.each(Object.keys(MODELS))(
+    "%s, all ages: the raw mean and the formula lose by three",
+    (name) => {
+      const cases = CASES.filter((one) => one.name === name).flatMap((one) => one.cases);
+      for (const rival of [rawMean, ...FORMULAS]) {
+        const { mean, error } = differenceOf(learned, rival, cases);
+        expect(mean + 3 * error).toBeLessThan(0);
+      }
+    },
+  );
+
+  test.each(CASES)("$name after $weeks weeks: the truth itself loses least", ({ cases }) => {
+    const losses = cases.flatMap(({ future, truth }) =>
       future.map((v) => logLoss(eatenShare(v.eaten ?? 2), truth.get(v) ?? 0.5)),
     );
-    expect(ours).toBeGreaterThan(oracle.reduce((a, b) => a + b, 0) / oracle.length);
+    const oracle = losses.reduce((sum, loss) => sum + loss, 0) / losses.length;
+    expect(lossOf(learned, cases)).toBeGreaterThan(oracle);
   });
 });
 
-test("what is foretold comes true within 5 points in every bin, pooled over the models", () => {
-  const bins = Array.from({ length: 8 }, () => ({ foretold: 0, eaten: 0, count: 0 }));
-  for (const model of Object.values(MODELS))
-    for (const seed of SEEDS.slice(0, 6))
-      for (const weeks of [4, 12, 52]) {
-        const { past, future, today } = heldOut(model, seed, weeks);
-        const { of } = estimateAll(past, { today });
-        for (const v of future) {
-          const { estimate } = of(v.childId, v.foodId, v.familyId);
-          const bin = bins[Math.min(7, Math.floor(estimate * 8))];
-          if (!bin) continue;
-          bin.foretold += estimate;
-          bin.eaten += eatenShare(v.eaten ?? 2);
-          bin.count += 1;
-        }
-      }
-  for (const { foretold, eaten, count } of bins) {
-    expect(count).toBeGreaterThan(100);
-    expect(Math.abs(foretold - eaten) / count).toBeLessThan(0.05);
-  }
-});
+test.each(WEEKS)(
+  "what is foretold after %d weeks comes true within 5 points in every bin",
+  (age) => {
+    const cases = CASES.filter(({ weeks }) => weeks === age).flatMap((one) => one.cases);
+    for (const { points, count } of calibrationOf(cases, 8)) {
+      expect(count).toBeGreaterThan(50);
+      expect(Math.abs(points)).toBeLessThan(5);
+    }
+  },
+);
 
 test("80 % intervals hold the true share in 70 to 90 % of cases", () => {
   let [inside, count] = [0, 0];
