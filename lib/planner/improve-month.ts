@@ -1,20 +1,14 @@
-import { improveWeek } from "./improve.ts";
-import {
-  countsOf,
-  improveItems,
-  pairsOfWeeks,
-  solveItems,
-  type ItemsSolution,
-} from "./improve-items.ts";
 import type { IndexedProblem } from "./indexed.ts";
-import type { PlanModel } from "./model-draft.ts";
-import { placeItems } from "./place-items.ts";
+import { improveWithin, openMonth, type MonthDays } from "./month-days.ts";
+import { neighbourhoodOf, quickOnes, slowOnes, type Freed } from "./neighbourhoods.ts";
+import { outlineMonth, type Outline } from "./outline.ts";
 import { FIRST_STEPS, proposeState } from "./propose.ts";
 import { chooseThemes, type RankedTheme } from "./rank-themes.ts";
+import { rollWeeks } from "./roll-weeks.ts";
 import { searchPlan } from "./search.ts";
-import { withSession, type Solver, type SolverSession } from "./solver.ts";
+import { withSession, type Solver } from "./solver.ts";
 import type { PlanState } from "./state.ts";
-import { promisingItems, weekModel, type WeekItems } from "./week-counts.ts";
+import { countItems, weekModel } from "./week-counts.ts";
 
 /** A step on the way: a better plan, or the themes and a first bound. */
 type MonthStep =
@@ -29,36 +23,40 @@ type MonthStep =
 /** How hard to try, in nodes of the solver's trees and steps of walks: every machine gets the same plans. */
 export type MonthOptions = {
   readonly seed: string;
-  /** For the items of all weeks at once, and of two weeks. */
-  readonly itemNodesMax: number;
-  /** For the lunches of one week. */
-  readonly weekNodesMax: number;
-  /** Rounds over all weeks; each ends the search when it finds nothing. */
+  /** For each program. */
+  readonly nodesMax: number;
+  /** Rounds over all neighbourhoods; a round that finds nothing ends the search. */
   readonly roundsMax: number;
 };
 
-export const USUAL_MONTH: Omit<MonthOptions, "seed"> = {
-  itemNodesMax: 1,
-  weekNodesMax: 1,
-  roundsMax: 100,
-};
+export const USUAL_MONTH: Omit<MonthOptions, "seed"> = { nodesMax: 1, roundsMax: 100 };
 
-/** Losses up to which an item is worth trying on a day, in points, round by round. */
-const LOSSES = [1.5, 4, Infinity];
+/** Steps of the search among what the outline leaves: a tenth of a second. */
+const DRESS_STEPS = 100_000;
+/** Proven gaps at which the items of the weeks, their days, and a neighbourhood count as solved. */
+const COUNTS_GAP = 0.008;
+const DAYS_GAP_POINTS = 5;
+const STEP_GAP_POINTS = 0.5;
+/** Losses up to which an item is considered, in points. */
+const COUNTS_LOSS = 3;
+const DAYS_LOSS = 0.7;
+/** Dearer items are let in round by round. */
+const WIDENINGS = [1, 2, 4];
 
 /** What a run knows so far. */
 type Climb = {
   readonly indexed: IndexedProblem;
   readonly options: MonthOptions;
+  readonly solver: Solver;
   readonly tell: (step: MonthStep) => void;
   best: PlanState;
 };
 
 /**
- * Plans a month ever better and tells each step: a first plan by search; themes by linear programs;
- * which items come in which week by the week model, first all weeks, then two at a time; their days by
- * exchanges; then the lunches of one week after another by the day model. The same problem and options
- * give the same steps, so that a run cut short has just walked less far. Themes stay after their step.
+ * Plans a month ever better and tells each step: a first plan by search; themes by linear programs; each
+ * week's shops and items by the week model; the days of one week after another; then neighbourhoods of
+ * the plan, each solved anew. The same problem and options give the same steps, so that a run cut short
+ * has just walked less far. Themes stay after their step.
  */
 export function improveMonth(
   indexed: IndexedProblem,
@@ -68,25 +66,25 @@ export function improveMonth(
 ): void {
   const best = proposeState(indexed, { seed: options.seed, steps: FIRST_STEPS });
   tell({ kind: "plan", state: best });
-  const climb: Climb = { indexed, options, tell, best };
+  const climb: Climb = { indexed, options, solver, tell, best };
   const { themes, bound, ranked } = chooseThemes(indexed, solver);
   tell({ kind: "themes", themes, bound, ranked });
   const model = weekModel(indexed, themes);
-  const relaxed = withSession(solver, model.program, (session) => session.solve(), true);
-  const promisingUpTo = (loss: number): WeekItems => {
-    const lossMax = relaxed.status === "optimal" ? loss : Infinity;
-    return promisingItems(indexed, model, relaxed.columnDuals, lossMax);
-  };
-  dress(climb, themes, promisingUpTo(LOSSES[0] ?? Infinity));
-  withSession(solver, model.program, (session) => {
-    let items = findItems(climb, session, model, themes);
-    for (let round = 0; round < options.roundsMax; round += 1) {
-      const before = climb.best.worth;
-      betterWeeks(climb, solver, promisingUpTo(LOSSES[round] ?? Infinity));
-      if (items) items = betterItems(climb, session, model, themes, items);
-      if (climb.best.worth <= before + 1e-6 && round >= LOSSES.length - 1) return;
-    }
-  });
+  const outline = withSession(
+    solver,
+    model.program,
+    (session) => outlineMonth(indexed, model, session),
+    true,
+  );
+  dress(climb, outline);
+  const { nodesMax } = options;
+  const counted = { lossMax: COUNTS_LOSS, nodesMax, relativeGap: COUNTS_GAP };
+  const counts = countItems(indexed, model, outline, solver, counted);
+  const limits = { nodesMax, absoluteGap: DAYS_GAP_POINTS };
+  const rolled =
+    counts && rollWeeks(indexed, outline, solver, { lossMax: DAYS_LOSS, limits, counts });
+  offer(climb, rolled ?? rollWeeks(indexed, outline, solver, { lossMax: Infinity, limits }));
+  searchNear(climb, outline);
 }
 
 function offer(climb: Climb, next: PlanState | undefined): boolean {
@@ -97,64 +95,41 @@ function offer(climb: Climb, next: PlanState | undefined): boolean {
 }
 
 /** The first plan under the chosen themes, searched again among what promises well. */
-function dress(climb: Climb, themes: Int32Array, promising: WeekItems): void {
+function dress(climb: Climb, { themes, losses }: Outline): void {
   const { seed } = climb.options;
   const plan = climb.best.copy();
   themes.forEach((theme, week) => plan.setTheme(week, theme));
-  searchPlan(plan, { seed, steps: 200_000, keepThemes: true, promising, heat: [4, 0.25] });
+  const promising = Uint8Array.from(losses, (loss) => (loss <= DAYS_LOSS ? 1 : 0));
+  searchPlan(plan, { seed, steps: DRESS_STEPS, keepThemes: true, promising, heat: [4, 0.25] });
   // The chosen themes win in the end: go on from them unless rules stand against it.
   if (plan.broken <= climb.best.broken && !offer(climb, plan)) climb.best = plan;
 }
 
-/** The items of all weeks at once; each better choice is put on its days as soon as it is met. */
-function findItems(
-  climb: Climb,
-  session: SolverSession,
-  model: PlanModel,
-  themes: Int32Array,
-): ItemsSolution | undefined {
-  const limits = { nodesMax: climb.options.itemNodesMax };
-  const onDays = (items: ItemsSolution, tries: number, steps: number): void => {
-    if (items.objective <= climb.best.worth) return;
-    const counts = countsOf(climb.indexed, model, items);
-    for (let number = 0; number < tries; number += 1) {
-      const seed = `${climb.options.seed} ${number}`;
-      offer(climb, placeItems(climb.indexed, themes, counts, { seed, steps, heat: [60, 1] }));
+/** Neighbourhood after neighbourhood, the quick ones after each change, until a round finds nothing. */
+function searchNear(climb: Climb, outline: Outline): void {
+  const { indexed, solver, options } = climb;
+  const month = openMonth(indexed, climb.best.themes, solver);
+  try {
+    tryAll(climb, month, outline, quickOnes(indexed));
+    for (let round = 0; round < options.roundsMax; round += 1) {
+      let isBetter = false;
+      for (const freed of slowOnes(indexed, WIDENINGS[round] ?? Infinity)) {
+        if (!tryAll(climb, month, outline, [freed])) continue;
+        isBetter = true;
+        tryAll(climb, month, outline, quickOnes(indexed));
+      }
+      if (!isBetter && round >= WIDENINGS.length) return;
     }
-  };
-  const found = solveItems(session, limits, (items) => onDays(items, 1, 60_000));
-  if (found) onDays(found, 2, 300_000);
-  return found;
+  } finally {
+    month.session.close();
+  }
 }
 
-/** Two weeks' items at a time; what changed finds its day among what stays. */
-function betterItems(
-  climb: Climb,
-  session: SolverSession,
-  model: PlanModel,
-  themes: Int32Array,
-  known: ItemsSolution,
-): ItemsSolution {
-  const { indexed, options } = climb;
-  let items = known;
-  for (const weeks of pairsOfWeeks(indexed.weekCount)) {
-    const limits = { nodesMax: options.itemNodesMax };
-    const next = improveItems(session, model, items, weeks, limits);
-    if (!next) continue;
-    items = next;
-    const counts = countsOf(indexed, model, items);
-    const seed = `${options.seed} ${weeks.join()} ${items.objective}`;
-    const from = climb.best;
-    offer(climb, placeItems(indexed, themes, counts, { seed, steps: 200_000, from, heat: [8, 1] }));
-    offer(climb, placeItems(indexed, themes, counts, { seed, steps: 300_000, heat: [60, 1] }));
-  }
-  return items;
-}
-
-/** The lunches of one week after another. */
-function betterWeeks(climb: Climb, solver: Solver, promising: WeekItems): void {
-  const limits = { nodesMax: climb.options.weekNodesMax };
-  for (let week = 0; week < climb.indexed.weekCount; week += 1) {
-    offer(climb, improveWeek(climb.best, week, solver, limits, promising));
-  }
+function tryAll(climb: Climb, month: MonthDays, outline: Outline, all: readonly Freed[]): boolean {
+  const limits = { nodesMax: climb.options.nodesMax, absoluteGap: STEP_GAP_POINTS };
+  const found = all.map((freed) => {
+    const near = neighbourhoodOf(climb.best, outline, freed);
+    return offer(climb, improveWithin(month, climb.best, near, limits));
+  });
+  return found.includes(true);
 }

@@ -3,8 +3,7 @@ import { improveMonth, type MonthOptions } from "./improve-month.ts";
 import { indexProblem } from "./index-problem.ts";
 import { planOf } from "./plan-state.ts";
 import type { Plan, PlanProblem } from "./problem.ts";
-import { withSession, type SolveLimits, type Solver } from "./solver.ts";
-import { weekModel } from "./week-counts.ts";
+import type { Solver } from "./solver.ts";
 
 /** What a watching user gets while a month is planned. */
 export type PlanStep =
@@ -46,29 +45,4 @@ export function planMonth(
     });
     tell({ kind: "themes", bound: step.bound, themeIds, ranked });
   });
-}
-
-/**
- * Solves the week model for given themes: its bound holds for every plan with these themes. Tells each
- * lower bound and returns the last; blocks until a limit or the optimum.
- */
-export function boundMonth(
-  problem: PlanProblem,
-  themeIds: readonly (string | null)[],
-  solver: Solver,
-  limits: Pick<SolveLimits, "nodesMax" | "secondsMax" | "relativeGap">,
-  tell: (bound: number) => void,
-): number {
-  const indexed = indexProblem(problem);
-  const themes = Int32Array.from(themeIds, (id) =>
-    id === null ? -1 : (indexed.themeIndex.get(id) ?? -1),
-  );
-  const watch: SolveLimits["watch"] = (event) => {
-    if (event.kind === "bound") tell(event.bound);
-  };
-  const { bound } = withSession(solver, weekModel(indexed, themes).program, (session) =>
-    session.solve({ ...limits, watch }),
-  );
-  tell(bound);
-  return bound;
 }

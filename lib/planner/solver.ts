@@ -21,6 +21,8 @@ export type SolverSession = {
 export type SolveLimits = {
   /** Stop when the proven gap relative to the objective is at most this. */
   readonly relativeGap?: number;
+  /** Stop when the proven gap in points is at most this. */
+  readonly absoluteGap?: number;
   readonly nodesMax?: number;
   /** For watching users only: results under a time limit are not reproducible. */
   readonly secondsMax?: number;

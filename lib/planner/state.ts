@@ -78,24 +78,6 @@ export class PlanState {
     this.settleShops(this.indexed.weekOfDay[day] ?? 0);
   }
 
-  /** Exchanges what two cells of one week hold: its items stay the same, so the tour of shops does too. */
-  exchange(day: number, cell: number, otherDay: number, otherCell: number): void {
-    const { cells } = this.indexed;
-    const place = day * cells.length + cell;
-    const otherPlace = otherDay * cells.length + otherCell;
-    const item = this.items[place] ?? -1;
-    const other = this.items[otherPlace] ?? -1;
-    if (item === other) return;
-    if (item >= 0) this.change(day, item, -1);
-    if (other >= 0) this.change(otherDay, other, -1);
-    if (other >= 0) this.change(day, other, 1);
-    if (item >= 0) this.change(otherDay, item, 1);
-    this.items[place] = other;
-    this.items[otherPlace] = item;
-    if (cells[cell]?.isRequired) this.tally.countEmpty(item, other);
-    if (cells[otherCell]?.isRequired) this.tally.countEmpty(other, item);
-  }
-
   /** Sets the theme of a week (-1: none) and recounts what fits it. */
   setTheme(week: number, theme: number): void {
     const { themeCount, themeValues, daysOfWeek } = this.indexed;

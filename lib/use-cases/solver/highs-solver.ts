@@ -65,6 +65,7 @@ export function runModel(model: Model, limits: SolveLimits): Solution {
   model.options.set({
     output_flag: false,
     mip_rel_gap: limits.relativeGap ?? 1e-6,
+    mip_abs_gap: limits.absoluteGap ?? 1e-6,
     // Restarts of the tree cost seconds and, on months, gained nothing.
     mip_allow_restart: false,
     mip_max_nodes: limits.nodesMax ?? 2_147_483_647,
