@@ -1,7 +1,7 @@
 "use client";
 
 import { useFieldArray, type UseFormReturn } from "react-hook-form";
-import { Field } from "#app/_forms/field.client.tsx";
+import { DaysOffFields } from "#app/_forms/days-off-fields.client.tsx";
 import type { StartSeriesInput, TypedStart } from "#lib/use-cases/start-series.input.ts";
 import styles from "./welcome.module.css";
 
@@ -21,24 +21,7 @@ export function StartDaysOff({
           <fieldset className={styles.child} key={row.id}>
             <legend>Days off {index + 1}</legend>
             <div className={styles.two}>
-              <Field
-                label="What"
-                placeholder="Winter break"
-                {...register(`daysOff.${index}.label`)}
-                error={errors?.label?.message}
-              />
-              <Field
-                label="First day"
-                type="date"
-                {...register(`daysOff.${index}.from`)}
-                error={errors?.from?.message}
-              />
-              <Field
-                label="Last day (empty: one day)"
-                type="date"
-                {...register(`daysOff.${index}.to`)}
-                error={errors?.to?.message}
-              />
+              <DaysOffFields register={register} at={`daysOff.${index}`} errors={errors} />
             </div>
             <div>
               <button

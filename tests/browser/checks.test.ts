@@ -1,35 +1,20 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.getByRole("heading", { name: "March 2026" }).waitFor();
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 const checksOf = (page: Page, day: string) =>
   page.getByRole("region", { name: day }).getByRole("region", { name: "Checks" });
 
 test("a broken rule is seen on the month, named on the week, kept with a note and taken up again", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/slate/2026-03`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/slate/2026-03`);
   await page.getByText("almonds: school rule").waitFor();
 
-  await page.goto(`${server.url}/slate/week/2026-03-16`);
+  await page.goto(`${demo.url}/slate/week/2026-03-16`);
   const checks = checksOf(page, "Tuesday 17 March 2026");
   await checks.getByText(/do(es)? not fit “The school keeps a nut-free table”/).waitFor();
   await checks.getByText("Source", { exact: true }).first().click();
@@ -41,23 +26,23 @@ test("a broken rule is seen on the month, named on the week, kept with a note an
   await checks.getByRole("button", { name: "Keep it" }).click();
   await checks.getByText("1 kept").click();
   await checks.getByText("Kept: “the table is for others that day”").waitFor();
-  await page.goto(`${server.url}/slate/2026-03`);
+  await page.goto(`${demo.url}/slate/2026-03`);
   await page.getByRole("heading", { name: "March 2026" }).waitFor();
   expect(await page.getByText("almonds: school rule").count()).toBe(0);
 
-  await page.goto(`${server.url}/slate/week/2026-03-16`);
+  await page.goto(`${demo.url}/slate/week/2026-03-16`);
   await checks.getByText("1 kept").click();
   await checks.getByRole("button", { name: "Warn again" }).click();
   await checks.getByText("I know, keep it").waitFor();
-  await page.goto(`${server.url}/slate/2026-03`);
+  await page.goto(`${demo.url}/slate/2026-03`);
   await page.getByText("almonds: school rule").waitFor();
   expect(complaints).toEqual([]);
   await page.context().close();
 });
 
 test("how lunch travels decides what the temperature check says, on the week and on the call sheet", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(`${server.url}/callsheet/2026-03-12`);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(`${demo.url}/callsheet/2026-03-12`);
   const checks = page.getByRole("region", { name: "Checks" });
   await checks.getByRole("heading", { name: "Checks" }).waitFor();
   expect(await checks.getByText(/above 4.4 °C/).count()).toBe(0);
@@ -80,7 +65,7 @@ test("how lunch travels decides what the temperature check says, on the week and
   await page.waitForURL(/\/bible#checks$/);
   await page.getByText("0 of 250 g").waitFor();
 
-  await page.goto(`${server.url}/callsheet/2026-03-12`);
+  await page.goto(`${demo.url}/callsheet/2026-03-12`);
   await checks.getByText(/at 12:15, above 4.4 °C for about 4 h/).waitFor();
   await checks.getByText(/In the model, .*cold pack/).waitFor();
   await page.getByRole("complementary", { name: "Caution" }).waitFor();
@@ -102,8 +87,8 @@ test.each(
 )(
   "$address at $width px, dark $dark, all unfolded: no accessibility finding, nothing wider than the screen",
   async ({ address, width, dark }) => {
-    const { page, complaints } = await openPage(browser, { width, dark });
-    await page.goto(server.url + address);
+    const { page, complaints } = await openPage(demo.browser, { width, dark });
+    await page.goto(demo.url + address);
     await page.evaluate("for (const one of document.querySelectorAll('details')) one.open = true");
     expect(await axeFindings(page)).toEqual([]);
     const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");

@@ -1,32 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page
-    .getByRole("button", { name: /Tin Harbour|demo/i })
-    .first()
-    .click();
-  await page.waitForURL(/slate/);
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 test("a food is found as one types, edited with errors beside the fields, and comes back by its nickname", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/larder`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/larder`);
   await page.getByLabel("Find a food, product, shop or trick").fill("cucumbr slices");
   await page.getByRole("link", { name: "Cucumber slices" }).click();
   await page.getByRole("heading", { name: "Cucumber slices", level: 1 }).waitFor();
@@ -37,15 +18,15 @@ test("a food is found as one types, edited with errors beside the fields, and co
   await page.getByLabel("Other names").fill("harbour coins");
   await page.getByRole("button", { name: "Save this food" }).click();
   await page.getByText("Saved.").waitFor();
-  await page.goto(`${server.url}/larder?q=harbour+coins`);
+  await page.goto(`${demo.url}/larder?q=harbour+coins`);
   await page.getByRole("link", { name: "Cucumber slices" }).waitFor();
   expect(complaints).toEqual([]);
   await page.context().close();
 });
 
 test("the field at the top answers by keystroke on any page, and Enter leads to every time it was on", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(`${server.url}/verdicts`);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(`${demo.url}/verdicts`);
   await page.locator("summary", { hasText: "Find" }).click();
   const field = page.getByLabel("Has it ever been on?");
   await field.pressSequentially("crispbr");
@@ -62,8 +43,8 @@ test("the field at the top answers by keystroke on any page, and Enter leads to 
 });
 
 test("a food’s steps are added and saved, and its family’s rest", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/larder/asparagus`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/larder/asparagus`);
   await page.getByRole("button", { name: "Add a step" }).click();
   await page.getByRole("button", { name: "Save the steps" }).click();
   await page.getByText("Say what is done, or take the step out.").waitFor();
@@ -86,8 +67,8 @@ test("a food’s steps are added and saved, and its family’s rest", async () =
 });
 
 test("a new food’s name and label are read for allergens, ticked when asked", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/larder/new`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/larder/new`);
   await page.getByLabel("Name", { exact: true }).fill("Tahini twist");
   await page.getByText("The words speak of sesame (“tahini”).").waitFor();
   await page
@@ -106,8 +87,8 @@ test("a new food’s name and label are read for allergens, ticked when asked", 
 });
 
 test("a whole lunch is typed in one line, corrected once, and known the next time", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/slate/week/2026-03-16`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/slate/week/2026-03-16`);
   const day = page.getByRole("region", { name: "Tuesday 17 March 2026" });
   const line = day.getByLabel("The whole lunch in one line");
   await line.fill("¼ cup hummus + pebble bread");
@@ -133,8 +114,8 @@ test("a whole lunch is typed in one line, corrected once, and known the next tim
 });
 
 test("a recall lists what holds the food, and a merge is taken back", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/larder/crispbread`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/larder/crispbread`);
   await page.getByRole("button", { name: "Mark as recalled" }).click();
   await page.getByText("Write what the notice says").waitFor();
   await page.getByLabel("What the notice says").fill("lot 7, maker’s notice");
@@ -151,7 +132,7 @@ test("a recall lists what holds the food, and a merge is taken back", async () =
   await page.getByRole("heading", { name: "Rye bread", level: 1 }).waitFor();
   await page.getByRole("button", { name: "Take back: crispbread merged into rye bread" }).click();
   await page.getByRole("button", { name: /^Take back/ }).waitFor({ state: "detached" });
-  await page.goto(`${server.url}/larder/crispbread`);
+  await page.goto(`${demo.url}/larder/crispbread`);
   await page.getByRole("heading", { name: "Crispbread", level: 1 }).waitFor();
   expect(complaints).toEqual([]);
   await page.context().close();
@@ -175,8 +156,8 @@ test.each(
 )(
   "$address at $width px, dark $dark: no accessibility finding, nothing wider than the screen",
   async ({ address, width, dark }) => {
-    const { page, complaints } = await openPage(browser, { width, dark });
-    await page.goto(server.url + address);
+    const { page, complaints } = await openPage(demo.browser, { width, dark });
+    await page.goto(demo.url + address);
     expect(await axeFindings(page)).toEqual([]);
     const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");
     expect(overflow).toBeLessThanOrEqual(0);

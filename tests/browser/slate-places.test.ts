@@ -1,18 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { openPage } from "#tests/support/browser.ts";
-import { openDemo, type RunningDemo } from "#tests/support/demo.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let demo: RunningDemo;
-beforeAll(async () => {
-  demo = await openDemo();
-});
-afterAll(() => demo.close());
+const demo = withDemo();
 
 test("a lunch is dragged to another day, a week onto another week, and both are taken back", async () => {
   const { page, complaints } = await openPage(demo.browser);
   // All of the month in sight: nothing scrolls away under the pointer.
   await page.setViewportSize({ width: 1280, height: 1700 });
-  await page.goto(`${demo.server.url}/slate/2026-03`);
+  await page.goto(`${demo.url}/slate/2026-03`);
   const week = page.getByRole("region", { name: /^Nest Watch/ });
   const trays = week.getByRole("img", { name: /^Tray/ });
   const [tuesday, thursday] = [
@@ -38,7 +34,7 @@ test("a lunch is dragged to another day, a week onto another week, and both are 
 
 test("by keyboard, the page of the week lets two lunches change places", async () => {
   const { page, complaints } = await openPage(demo.browser, { width: 390 });
-  await page.goto(`${demo.server.url}/slate/week/2026-03-16`);
+  await page.goto(`${demo.url}/slate/week/2026-03-16`);
   const day = page.getByRole("region", { name: /^Tuesday 17/ });
   await day.getByText("Another day", { exact: true }).focus();
   await page.keyboard.press("Enter");

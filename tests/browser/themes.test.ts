@@ -1,32 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page
-    .getByRole("button", { name: /Tin Harbour|demo/i })
-    .first()
-    .click();
-  await page.waitForURL(/slate/);
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 test("a viewer's idea becomes a theme, goes by the days off, and is then found in season next month", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/bible/days`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/bible/days`);
   await page.getByRole("button", { name: "Add days off" }).click();
   await page.getByLabel("What", { exact: true }).last().fill("Harbour days");
   await page.getByLabel("First day").last().fill("2026-04-16");
@@ -36,7 +17,7 @@ test("a viewer's idea becomes a theme, goes by the days off, and is then found i
     .fill("2026-04-17");
   await page.getByRole("button", { name: "Save the days" }).click();
   await page.waitForURL(/\/bible(#days)?$/);
-  await page.goto(`${server.url}/slate/themes`);
+  await page.goto(`${demo.url}/slate/themes`);
   await page.getByLabel("What somebody wished for").fill("pack a week of rope knots");
   await page.getByRole("button", { name: "Put it into the inbox" }).click();
   const idea = page.getByRole("listitem").filter({ hasText: "pack a week of rope knots" });
@@ -70,8 +51,8 @@ test("a viewer's idea becomes a theme, goes by the days off, and is then found i
 });
 
 test("a wish for a food leads to its page, which says that it waits to be filled in", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(`${server.url}/slate/themes`);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(`${demo.url}/slate/themes`);
   await page.getByLabel("What somebody wished for").fill("star fruit boats");
   await page.getByRole("button", { name: "Put it into the inbox" }).click();
   const idea = page.getByRole("listitem").filter({ hasText: "star fruit boats" });
@@ -95,8 +76,8 @@ test.each(
 )(
   "$address at $width px, dark $dark: no accessibility finding, nothing wider than the screen",
   async ({ address, width, dark }) => {
-    const { page, complaints } = await openPage(browser, { width, dark });
-    await page.goto(server.url + address);
+    const { page, complaints } = await openPage(demo.browser, { width, dark });
+    await page.goto(demo.url + address);
     expect(await axeFindings(page)).toEqual([]);
     const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");
     expect(overflow).toBeLessThanOrEqual(0);

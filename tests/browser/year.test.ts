@@ -1,32 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(server.url);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.waitForURL(/slate/);
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 test.each([
   [1280, false],
   [390, true],
 ])("the year ahead is reached from the slate and reads at %i px, dark: %s", async (width, dark) => {
-  const { page, complaints } = await openPage(browser, { width, dark });
-  await page.goto(`${server.url}/slate/2026-03`);
+  const { page, complaints } = await openPage(demo.browser, { width, dark });
+  await page.goto(`${demo.url}/slate/2026-03`);
   await page.getByRole("link", { name: "Year", exact: true }).click();
   await page.getByRole("heading", { name: "The year ahead", level: 1 }).waitFor();
   const april = page.getByRole("region", { name: "April 2026" });

@@ -4,6 +4,7 @@ import { zodResolver } from "@hookform/resolvers/zod";
 import { useId } from "react";
 import { useFieldArray, useForm } from "react-hook-form";
 import type { z } from "zod";
+import { DaysOffFields } from "#app/_forms/days-off-fields.client.tsx";
 import { Field } from "#app/_forms/field.client.tsx";
 import { FormEnd } from "#app/_forms/form-end.client.tsx";
 import { Ticks } from "#app/_forms/ticks.client.tsx";
@@ -83,24 +84,7 @@ export function DaysForm({
           const wrong = errors.daysOff?.[index];
           return (
             <div className={styles.line} key={row.id}>
-              <Field
-                label="What"
-                placeholder="Winter break"
-                {...register(`daysOff.${index}.label`)}
-                error={wrong?.label?.message}
-              />
-              <Field
-                label="First day"
-                type="date"
-                {...register(`daysOff.${index}.from`)}
-                error={wrong?.from?.message}
-              />
-              <Field
-                label="Last day (empty: one day)"
-                type="date"
-                {...register(`daysOff.${index}.to`)}
-                error={wrong?.to?.message}
-              />
+              <DaysOffFields register={register} at={`daysOff.${index}`} errors={wrong} />
               <button
                 className="btn plain slim"
                 type="button"
