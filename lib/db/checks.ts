@@ -32,6 +32,11 @@ export function readLabels(db: Db): Promise<ReadonlyMap<string, LabelRecord>> {
 export type Recalls = {
   readonly foods: ReadonlyMap<string, string>;
   readonly products: ReadonlyMap<string, string>;
+  /** Foods of which a product is marked: its name, and whether another product is still sold. */
+  readonly foodsInPart: ReadonlyMap<
+    string,
+    { readonly product: string; readonly hasOther: boolean }
+  >;
 };
 
 /** What is marked as recalled or suspect now. */
@@ -40,11 +45,32 @@ export function readRecalls(db: Db): Promise<Recalls> {
     const marked = { where: { recalledAt: { not: null } }, select: { id: true, recallNote: true } };
     const [foods, products] = await Promise.all([
       db.food.findMany(marked),
-      db.product.findMany(marked),
+      db.product.findMany({
+        ...marked,
+        select: { ...marked.select, name: true, foodId: true },
+        orderBy: { name: "asc" },
+      }),
     ]);
-    const byId = (rows: typeof foods): Map<string, string> =>
+    const others = await db.product.findMany({
+      where: {
+        foodId: { in: products.map(({ foodId }) => foodId) },
+        ...{ recalledAt: null, retiredAt: null, status: "available" },
+      },
+      select: { foodId: true },
+    });
+    const hasOther = new Set(others.map(({ foodId }) => foodId));
+    const byId = (rows: readonly { id: string; recallNote: string }[]): Map<string, string> =>
       new Map(rows.map(({ id, recallNote }) => [id, recallNote]));
-    return { foods: byId(foods), products: byId(products) };
+    return {
+      foods: byId(foods),
+      products: byId(products),
+      foodsInPart: new Map(
+        products.map(({ foodId, name }) => [
+          foodId,
+          { product: name, hasOther: hasOther.has(foodId) },
+        ]),
+      ),
+    };
   });
 }
 

@@ -1,7 +1,7 @@
 /** Storage: rows in, domain values out; the only place that knows Prisma. */
 export { type PassphraseHash, readPassphraseHash, writePassphraseHash } from "./access.ts";
 export { clearSeries, insertRows } from "./bulk.ts";
-export { readLabels, readRecalls, readWaivers } from "./checks.ts";
+export { readLabels, readRecalls, readWaivers, type Recalls } from "./checks.ts";
 export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
 export {
   publishDraft,

@@ -127,6 +127,6 @@ function temperatureBars({ children, journey, outsideOn }: BarGround, days: read
 function alone(food: Food): BoxItem {
   return {
     ...{ id: food.id, food, part: food.parts[0] ?? "extra", grams: food.servingGrams },
-    ...{ trickIds: [], notFor: [], product: null, recall: null },
+    ...{ trickIds: [], notFor: [], product: null, recall: null, maybeRecalled: null },
   };
 }

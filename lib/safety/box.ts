@@ -23,6 +23,8 @@ export type BoxItem = {
   readonly product: LabelRecord | null;
   /** What was noted when the food or product was recalled or became suspect; null: it was not. */
   readonly recall: string | null;
+  /** A product of the food that is marked, where nobody noted which product this is; else null. */
+  readonly maybeRecalled: string | null;
 };
 
 /** A lunch as the checks see one. */

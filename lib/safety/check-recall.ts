@@ -2,9 +2,26 @@ import type { BoxLunch } from "./box.ts";
 import { findingKey, type Finding } from "./finding.ts";
 import { sentence } from "./words.ts";
 
-/** Items whose food or product the user marked as recalled or suspect. */
+/**
+ * Items whose food or product the user marked as recalled or suspect, and items of which a product is
+ * marked while nobody noted which one this is.
+ */
 export function checkRecall(lunch: BoxLunch): readonly Finding[] {
-  return lunch.items.flatMap(({ id, food, product, recall }) => {
+  return lunch.items.flatMap(({ id, food, product, recall, maybeRecalled }): Finding[] => {
+    if (recall === null && maybeRecalled !== null) {
+      return [
+        {
+          key: findingKey("maybe-recalled", [food.id]),
+          kind: "recall",
+          level: "look",
+          sentence: `${sentence(maybeRecalled)} is marked as recalled or suspect, and which product this ${food.name} is stands nowhere.`,
+          remedy: "Look at the pack, and note the product on the lunch or take another food.",
+          sources: ["own-recall"],
+          itemIds: [id],
+          mayKeep: true,
+        },
+      ];
+    }
     if (recall === null) return [];
     const why = recall.trim() === "" ? "" : ` (${recall.trim()})`;
     return [

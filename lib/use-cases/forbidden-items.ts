@@ -7,6 +7,7 @@ import {
   readSchoolRules,
   readSettings,
   type Db,
+  type Recalls,
 } from "#lib/db/index.ts";
 import type { Forbidden, PlanItem } from "#lib/planner/index.ts";
 import { ageInMonths } from "#lib/reactions/index.ts";
@@ -38,7 +39,7 @@ export async function readForbidden(
           ageMonthsOn: (on) => (birthMonth === null ? null : ageInMonths(birthMonth, on)),
         })),
       rules: rules.filter(({ isActive }) => isActive),
-      recalledFoodIds: new Set(recalls.foods.keys()),
+      recalledFoodIds: recalledFoods(recalls),
       journey: carrying && { carrying, departure, lunchAt },
       outsideOn: (on) => {
         const mean = climateC?.[partsOf(on)[1] - 1];
@@ -60,6 +61,12 @@ export async function readForbidden(
     })),
     ...outOfSeason(days, idsOf),
   ].filter(({ itemIds }) => itemIds.length > 0);
+}
+
+/** Foods that are marked, and foods of which nothing unmarked is sold. */
+function recalledFoods({ foods, foodsInPart }: Recalls): Set<string> {
+  const without = [...foodsInPart].flatMap(([id, { hasOther }]) => (hasOther ? [] : [id]));
+  return new Set([...foods.keys(), ...without]);
 }
 
 /** Month by month, as a week can lie in two seasons. */

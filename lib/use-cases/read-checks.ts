@@ -183,6 +183,7 @@ function boxItem(
       (productId === null ? undefined : recalls.products.get(productId)) ??
       recalls.foods.get(food.id) ??
       null,
+    maybeRecalled: productId === null ? (recalls.foodsInPart.get(food.id)?.product ?? null) : null,
   };
 }
 

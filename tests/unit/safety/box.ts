@@ -18,7 +18,7 @@ export function item(id: string, with_: Partial<BoxItem> = {}): BoxItem {
   const held = food(id);
   return {
     ...{ id: `item-${id}`, food: held, part: held.parts[0] ?? "extra", grams: held.servingGrams },
-    ...{ trickIds: [], notFor: [], product: null, recall: null },
+    ...{ trickIds: [], notFor: [], product: null, recall: null, maybeRecalled: null },
     ...with_,
   };
 }
