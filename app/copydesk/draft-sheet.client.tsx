@@ -3,7 +3,8 @@
 import Link from "next/link";
 import { Fragment, useState } from "react";
 import { longDay } from "#lib/calendar/index.ts";
-import type { PieceView } from "#lib/use-cases/piece-view.ts";
+import type { DraftKind } from "#lib/drafts/index.ts";
+import type { PieceView } from "#lib/use-cases/piece-of.ts";
 import type { RecordView } from "#lib/use-cases/record-view.ts";
 import { ThemeTitle } from "#app/_ui/theme-title.tsx";
 import styles from "./copydesk.module.css";
@@ -28,7 +29,7 @@ export function DraftSheet({
   pieceKey,
 }: {
   readonly title: string;
-  readonly piece: PieceView;
+  readonly piece: PieceView<DraftKind | "board">;
   readonly pieceKey: PieceKey;
 }) {
   const [chosen, setChosen] = useState<string>();

@@ -58,7 +58,7 @@ export function EditForm({
         <button className="btn plain" type="button" onClick={close}>
           Leave them as they were
         </button>
-        {isEdited && (
+        {isEdited && piece.kind !== "board" && (
           <button
             className="btn plain"
             type="button"

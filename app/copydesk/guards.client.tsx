@@ -68,7 +68,7 @@ export function Guards({
                       {fix.label}
                     </button>
                   ))}
-                  {ON_THE_FILES_PAGE.has(check.kind) && (
+                  {ON_THE_FILES_PAGE.has(check.kind) && piece.kind !== "board" && (
                     <Link className="btn plain slim" href={`/copydesk/${piece.monday}/files`}>
                       Mend the times
                     </Link>

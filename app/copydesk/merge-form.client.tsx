@@ -2,7 +2,7 @@
 
 import { useState, type FormEvent, type ReactNode } from "react";
 import type { Choice } from "#lib/drafts/index.ts";
-import type { MergeView } from "#lib/use-cases/piece-view.ts";
+import type { MergeView } from "#lib/use-cases/piece-of.ts";
 import { updateDraftAction } from "./actions.ts";
 import styles from "./copydesk.module.css";
 import type { PieceKey } from "./piece-key.ts";

@@ -1,4 +1,4 @@
-import type { MergeView } from "#lib/use-cases/piece-view.ts";
+import type { MergeView } from "#lib/use-cases/piece-of.ts";
 import { MergeForm } from "./merge-form.client.tsx";
 import type { PieceKey } from "./piece-key.ts";
 

@@ -1,4 +1,4 @@
-import type { BeatView } from "#lib/use-cases/piece-view.ts";
+import type { BeatView } from "#lib/use-cases/piece-of.ts";
 import styles from "./copydesk.module.css";
 import { ShownSentence, type Shown } from "./prose.tsx";
 

@@ -1,13 +1,15 @@
 import type { Day } from "#lib/calendar/index.ts";
-import type { PieceView } from "#lib/use-cases/piece-view.ts";
+import type { PieceView } from "#lib/use-cases/piece-of.ts";
 
-/** What an action must know to find a piece. */
-export type PieceKey = {
-  readonly monday: Day;
-  readonly kind: PieceView["kind"];
-  readonly lunchId: string | null;
-  readonly revision: number;
-};
+/** What an action must know to find a piece: one of an episode, or a post of the board. */
+export type PieceKey =
+  | {
+      readonly kind: PieceView["kind"];
+      readonly monday: Day;
+      readonly lunchId: string | null;
+      readonly revision: number;
+    }
+  | { readonly kind: "board"; readonly post: string; readonly revision: number };
 
 /** The key of a piece of the episode of a week. */
 export function pieceKey(monday: Day, piece: PieceView): PieceKey {

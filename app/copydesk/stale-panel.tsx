@@ -1,5 +1,5 @@
 import type { FactChange } from "#lib/drafts/index.ts";
-import type { StaleView } from "#lib/use-cases/piece-view.ts";
+import type { StaleView } from "#lib/use-cases/piece-of.ts";
 import { Icon } from "#app/_ui/icon.tsx";
 import { MergeForm } from "./merge-form.client.tsx";
 import type { PieceKey } from "./piece-key.ts";

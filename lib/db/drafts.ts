@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Day } from "#lib/calendar/index.ts";
 import type { Db } from "./client.ts";
+import type { Prisma } from "./generated/client.ts";
 import { parseColumn } from "./json.ts";
 
 const SentenceColumn = z.object({ text: z.string(), facts: z.array(z.string()) });
@@ -17,6 +18,11 @@ const Written = z.object({
   salt: z.number().int().default(0),
   /** Findings that the user decided to keep, by their keys. */
   kept: z.array(z.string()).default([]),
+  /** What a board post was asked for; null for a piece of an episode. */
+  board: z
+    .object({ foodId: z.string().nullable(), lunchIds: z.array(z.string()) })
+    .nullable()
+    .default(null),
   /** What of it went out to the public: the sentences that told facts, and how they were written. */
   published: z
     .object({
@@ -46,7 +52,27 @@ export type DraftRecord = {
 /** Every draft kept for an episode. */
 export async function readDrafts(db: Db, episodeId: string): Promise<DraftRecord[]> {
   const rows = await db.draft.findMany({ where: { episodeId }, orderBy: { createdAt: "asc" } });
-  return rows.map(({ generatedJson, ...row }) => ({
+  return rows.map(draftOfRow);
+}
+
+/** The kind that posts of the board are kept as; they belong to no episode. */
+export const BOARD_KIND = "board";
+
+/** Board posts that are kept, latest first, no more than `most`; or the one with an id. */
+export async function readBoardDrafts(
+  db: Db,
+  { id, most }: { readonly id?: string; readonly most: number },
+): Promise<DraftRecord[]> {
+  const rows = await db.draft.findMany({
+    where: { kind: BOARD_KIND, ...(id === undefined ? {} : { id }) },
+    orderBy: [{ createdAt: "desc" }, { id: "desc" }],
+    take: most,
+  });
+  return rows.map(draftOfRow);
+}
+
+function draftOfRow({ generatedJson, ...row }: Prisma.DraftGetPayload<object>): DraftRecord {
+  return {
     id: row.id,
     kind: row.kind,
     lunchId: row.lunchId,
@@ -57,12 +83,12 @@ export async function readDrafts(db: Db, episodeId: string): Promise<DraftRecord
     publishedOn: row.publishedOn,
     revision: row.revision,
     updatedAt: row.updatedAt,
-  }));
+  };
 }
 
 /** What a draft is kept as. */
 type DraftColumns = {
-  readonly episodeId: string;
+  readonly episodeId: string | null;
   readonly kind: string;
   readonly lunchId: string | null;
   readonly templateVersion: number;
@@ -71,15 +97,18 @@ type DraftColumns = {
   readonly edited: boolean;
 };
 
-/** Keeps a draft, anew or in the place of the one with an id; its revision goes up by one. */
+/** Keeps a draft, anew or in the place of the one with an id, and says its id; its revision goes up by one. */
 export async function writeDraft(
   db: Db,
   id: string | undefined,
   { written, ...columns }: DraftColumns,
-): Promise<void> {
+): Promise<string> {
   const data = { ...columns, generatedJson: JSON.stringify(Written.parse(written)) };
-  if (id === undefined) await db.draft.create({ data });
-  else await db.draft.update({ where: { id }, data: { ...data, revision: { increment: 1 } } });
+  const row =
+    id === undefined
+      ? await db.draft.create({ data })
+      : await db.draft.update({ where: { id }, data: { ...data, revision: { increment: 1 } } });
+  return row.id;
 }
 
 /** A template of the user's as stored. */
@@ -126,11 +155,11 @@ export async function readOpeners(
   return Openers.parse(rows);
 }
 
-/** Marks a kept draft as published on a day, with what of it went out. */
+/** Marks a kept draft as published on a day, with what of it went out; without a day it takes the mark back. */
 export async function publishDraft(
   db: Db,
   { id, written }: Pick<DraftRecord, "id" | "written">,
-  publishedOn: Day,
+  publishedOn: Day | null,
 ): Promise<void> {
   const generatedJson = JSON.stringify(Written.parse(written));
   await db.draft.update({ where: { id }, data: { generatedJson, publishedOn } });

@@ -4,7 +4,9 @@ export { clearSeries, insertRows } from "./bulk.ts";
 export { readLabels, readRecalls, readWaivers, type Recalls } from "./checks.ts";
 export { type Database, type Db, inTransaction, openDatabase } from "./client.ts";
 export {
+  BOARD_KIND,
   publishDraft,
+  readBoardDrafts,
   readDrafts,
   readOpeners,
   readTemplates,

@@ -4,15 +4,12 @@ import { factsOfClean } from "./facts/facts-of.ts";
 import { cleanRecords } from "./facts/clean-records.ts";
 import type { EpisodeRecords } from "./records.ts";
 import { renderTemplate, type TemplateProblem } from "./template/engine.ts";
-import type { DraftKind } from "./template/kinds.ts";
 import { scopeOf, type Told } from "./template/scope.ts";
 import { readMarks } from "./text/marks.ts";
 import { sentencesOf, textOfLines, type Line } from "./text/sentences.ts";
 
 /** A text as it follows from the records. */
 export type Composed = {
-  readonly kind: DraftKind;
-  readonly lunchId: string | null;
   readonly lines: readonly Line[];
   readonly text: string;
   /** The facts its sentences tell. */
@@ -37,7 +34,6 @@ export function tellingOf(records: EpisodeRecords, salt = 0): Told {
 /** One piece, sentence by sentence with the facts each tells; or what is wrong with its template. */
 export function compose(
   told: Told,
-  kind: DraftKind,
   template: string,
   lunchId: string | null = null,
 ): Result<Composed, TemplateProblem> {
@@ -46,7 +42,7 @@ export function compose(
   const lines = readMarks(written.value).map((line) => sentencesOf(line, told.factIds));
   const used = new Set(lines.flat().flatMap((sentence) => sentence.facts));
   return ok({
-    ...{ kind, lunchId, lines, text: textOfLines(lines) },
+    ...{ lines, text: textOfLines(lines) },
     facts: told.facts.filter((fact) => used.has(fact.id)),
   });
 }

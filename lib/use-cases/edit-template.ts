@@ -38,20 +38,20 @@ export async function loadTemplate(context: Context, kind: DraftKind): Promise<T
     (one, other) => other.version - one.version,
   );
   const [now = ours] = versions;
-  const preview = await previewTemplate(context, { kind, body: now.body });
+  const preview = await previewTemplate(context, { body: now.body });
   return { kind, name: DRAFT_NAMES[kind], ...now, preview, versions };
 }
 
 /** What a template would write now. Nothing is kept. */
 export async function previewTemplate(
   { db, today }: Context,
-  { kind, body }: TemplateInput,
+  { body }: Pick<TemplateInput, "body">,
 ): Promise<Preview> {
   const week = await latestPacked(db, today);
   const ground = week && (await keptCopyDeskGround(db, week, today));
   if (!ground) return { kind: "no-week" };
   const day = ground.records.lunches.find((lunch) => lunch.isPacked) ?? ground.records.lunches[0];
-  const composed = compose(ground.told(0), kind, body, day?.id ?? null);
+  const composed = compose(ground.told(0), body, day?.id ?? null);
   return composed.ok
     ? { kind: "text", text: composed.value.text, week }
     : { kind: "problem", problem: composed.problem };
@@ -66,7 +66,7 @@ export async function saveTemplate(
   context: Context,
   { kind, body, version }: SaveTemplateInput,
 ): Promise<Result<undefined, SaveTemplateProblem>> {
-  const preview = await previewTemplate(context, { kind, body });
+  const preview = await previewTemplate(context, { body });
   if (preview.kind === "problem") return refuse({ kind: "error", problem: preview.problem });
   return inTransaction(context.db, async (tx) => {
     const templates = (await readTemplates(tx)).filter((one) => one.kind === kind);

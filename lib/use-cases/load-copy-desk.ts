@@ -10,7 +10,8 @@ import type { Context } from "./context.ts";
 import { keptCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
 import { stageOf, type Stage } from "./episode-stage.ts";
 import { inTheTray, viewItem, type ItemView } from "./lunch-view.ts";
-import { pieceView, stoppedIn, type PieceView } from "./piece-view.ts";
+import type { PieceView } from "./piece-of.ts";
+import { pieceView, stoppedIn } from "./piece-view.ts";
 import { changesSincePublished } from "./published-pieces.ts";
 
 export type CopyDeskView = {

@@ -1,73 +1,20 @@
-import type { Day } from "#lib/calendar/index.ts";
 import type { DraftRecord } from "#lib/db/index.ts";
 import {
   beatsOf,
   checksOf,
   compose,
-  countWords,
   DEFAULT_TEMPLATES,
   DRAFT_NAMES,
   mergeDraft,
-  openFindings,
   ownLines,
-  runningTime,
   stalenessOf,
   type Beat,
-  type Check,
-  type Composed,
-  type Conflict,
   type DraftKind,
   type GuardGround,
-  type OwnSentence,
-  type Staleness,
-  type TemplateProblem,
 } from "#lib/drafts/index.ts";
 import type { CopyDeskGround } from "./copy-desk-ground.ts";
 import { guardedTimes } from "./episode-times.ts";
-import { recordViews, type RecordView } from "./record-view.ts";
-
-/** A beat of the outline with its place on the clock, from the start and to the end. */
-export type BeatView = Pick<Beat, "title" | "picture" | "sound" | "holdSeconds"> & {
-  readonly from: string;
-  readonly left: string;
-};
-
-/** What a kept draft can be brought up to date with: sentences that go and come, and passages to choose. */
-export type MergeView = Pick<Staleness, "outdated" | "fresh"> & {
-  readonly conflicts: readonly Conflict[];
-};
-
-/** The same of a draft whose records changed, with what changed in them. */
-export type StaleView = MergeView & Pick<Staleness, "changes">;
-
-/** One piece to publish, as it stands. */
-export type PieceView = {
-  readonly kind: DraftKind;
-  readonly name: string;
-  readonly lunchId: string | null;
-  readonly date: Day | null;
-  readonly body: string;
-  readonly lines: readonly (readonly OwnSentence[])[];
-  readonly records: readonly RecordView[];
-  readonly checks: readonly Check[];
-  readonly kept: readonly string[];
-  /** Findings that hold the copy back. */
-  readonly open: number;
-  readonly isEdited: boolean;
-  readonly words: number;
-  readonly sentences: number;
-  /** Beats with their estimated times; only an outline has them. */
-  readonly beats: readonly BeatView[];
-  /** The estimated running time of an outline: "6:40". */
-  readonly running: string;
-  readonly revision: number;
-  /** What changed in the records since it was written; null while nothing did. */
-  readonly stale: StaleView | null;
-  /** What a later version of the template would write; null while it was written with the latest. */
-  readonly newerTemplate: MergeView | null;
-  /** Why the template could not be filled in, when it could not. */
-  readonly templateProblem: TemplateProblem | null;
-};
+import { pieceOf, type MergeView, type PieceView } from "./piece-of.ts";
 
 const pieceViews = new WeakMap<CopyDeskGround, Map<string, PieceView>>();
 
@@ -90,35 +37,15 @@ export function pieceView(
 
 function makePieceView(ground: CopyDeskGround, kind: DraftKind, lunchId: string | null): PieceView {
   const stored = storedPiece(ground, kind, lunchId);
-  const composed = composePiece(ground, kind, lunchId, stored);
-  const fresh = composed.ok ? composed.value : undefined;
-  const body = stored?.body ?? fresh?.text ?? "";
-  const lines =
-    fresh && body === fresh.text
-      ? fresh.lines.map((line) => line.map((sentence) => ({ ...sentence, isOwn: false })))
-      : ownLines(body, [...(stored?.written.lines ?? []), ...(fresh?.lines ?? [])]);
-  const checks = checksOf(lines, guardGround(ground, kind, lunchId));
-  const kept = stored?.written.kept ?? [];
-  const stale = stored && fresh ? staleView(stored, fresh) : null;
-  const beats = kind === "outline" ? beatsOf(lines, ground.settings.wordsPerMinute) : [];
-  return {
-    ...{ kind, name: DRAFT_NAMES[kind], lunchId, body, lines, checks, kept },
+  return pieceOf({
+    ...{ kind, name: DRAFT_NAMES[kind], lunchId, stored },
+    composed: composePiece(ground, kind, lunchId, stored),
     date: ground.records.lunches.find(({ id }) => id === lunchId)?.date ?? null,
-    records: recordViews(lines, ground, stored),
-    stale,
+    guard: guardGround(ground, kind, lunchId),
+    source: { facts: ground.told(0).facts, monday: ground.episode.weekOf },
+    wordsPerMinute: ground.settings.wordsPerMinute,
     newerTemplate: newerTemplateView(ground, kind, lunchId, stored),
-    open: openFindings(checks, new Set(kept)) + (stale ? 1 : 0),
-    isEdited: stored?.edited ?? false,
-    words: lines.flat().reduce((sum, { text }) => sum + countWords(text), 0),
-    sentences: lines.flat().length,
-    beats: beats.map(({ from, left, ...beat }) => ({
-      ...{ title: beat.title, picture: beat.picture, sound: beat.sound },
-      ...{ holdSeconds: beat.holdSeconds, from: runningTime(from), left: runningTime(left) },
-    })),
-    running: runningTime(beats.reduce((sum, beat) => sum + beat.seconds, 0)),
-    revision: stored?.revision ?? 0,
-    templateProblem: composed.ok ? null : composed.problem,
-  };
+  });
 }
 
 /** The draft kept for a piece, if one is. */
@@ -142,7 +69,7 @@ export function composePiece(
     ? versions.find(({ version }) => version === stored.templateVersion)
     : versions.at(-1);
   const body = template?.body ?? DEFAULT_TEMPLATES[kind];
-  return compose(told(stored?.written.salt ?? salt), kind, body, lunchId);
+  return compose(told(stored?.written.salt ?? salt), body, lunchId);
 }
 
 /** The version of the template that a piece is written with now; 0 is ours. */
@@ -214,13 +141,6 @@ function commonGround({ records, settings, told }: CopyDeskGround): CommonGround
   };
 }
 
-function staleView(stored: DraftRecord, fresh: Composed): StaleView | null {
-  const { isStale, outdated, fresh: now, changes } = stalenessOf(stored.written, fresh);
-  if (!isStale) return null;
-  const { conflicts } = mergeDraft(stored.body, stored.written.lines, fresh.lines);
-  return { outdated, fresh: now, changes, conflicts };
-}
-
 /** What would come of writing a kept draft anew with the template as it is now. */
 function newerTemplateView(
   ground: CopyDeskGround,
@@ -235,21 +155,4 @@ function newerTemplateView(
   const { outdated, fresh } = stalenessOf(stored.written, anew.value);
   const { conflicts } = mergeDraft(stored.body, stored.written.lines, anew.value.lines);
   return { outdated, fresh, conflicts };
-}
-
-/** What is kept of a piece as it was written, beside the choices that stay with it. */
-export function writtenOf(
-  composed: Composed,
-  stays: Partial<Pick<DraftRecord["written"], "salt" | "kept" | "published">>,
-): DraftRecord["written"] {
-  return {
-    lines: composed.lines.map((line) =>
-      line.map(({ text, facts }) => ({ text, facts: [...facts] })),
-    ),
-    facts: composed.facts.map(({ id, label, rows }) => ({
-      ...{ id, label },
-      rows: rows.map(([name, value]) => [name, value]),
-    })),
-    ...{ salt: stays.salt ?? 0, kept: stays.kept ?? [], published: stays.published ?? null },
-  };
 }

@@ -3,7 +3,8 @@ import { inTransaction, publishDraft, readDrafts, writeDraft } from "#lib/db/ind
 import { DRAFT_KINDS, PRIVATE_KINDS } from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
 import { readCopyDeskGround } from "./copy-desk-ground.ts";
-import { composePiece, storedPiece, templateVersion, writtenOf } from "./piece-view.ts";
+import { writtenOf } from "./piece-of.ts";
+import { composePiece, storedPiece, templateVersion } from "./piece-view.ts";
 import { publishedOf } from "./published-pieces.ts";
 import type { KeepPromiseInput, PublishInput } from "./publish-episode.input.ts";
 

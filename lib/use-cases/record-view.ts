@@ -1,7 +1,6 @@
 import type { Day } from "#lib/calendar/index.ts";
 import type { DraftRecord } from "#lib/db/index.ts";
 import { RESTS_ON, type Fact, type FactThen, type OwnSentence } from "#lib/drafts/index.ts";
-import type { CopyDeskGround } from "./copy-desk-ground.ts";
 
 /** A record behind a sentence, as the page shows it. */
 export type RecordView = {
@@ -17,18 +16,17 @@ export type RecordView = {
 /** The records behind the sentences of a text, in the order they are first told. */
 export function recordViews(
   lines: readonly (readonly OwnSentence[])[],
-  { told, episode }: CopyDeskGround,
+  { facts, monday }: { readonly facts: readonly Fact[]; readonly monday: Day },
   stored: DraftRecord | undefined,
 ): RecordView[] {
   const used = [...new Set(lines.flat().flatMap((sentence) => sentence.facts))];
-  const { facts } = told(0);
   return used.flatMap((id) => {
     const fact = facts.find((one) => one.id === id);
     const then = stored?.written.facts.find((one) => one.id === id);
-    if (!fact) return then ? [goneRecord(then, episode.weekOf)] : [];
+    if (!fact) return then ? [goneRecord(then, monday)] : [];
     const rests = RESTS_ON[fact.kind];
     const { label, rows, on } = fact;
-    return [{ id, label, rests, rows, on, href: hrefOf(fact, episode.weekOf) }];
+    return [{ id, label, rests, rows, on, href: hrefOf(fact, monday) }];
   });
 }
 

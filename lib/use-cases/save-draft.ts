@@ -2,8 +2,8 @@ import { ok, refuse, type Result } from "#lib/base/index.ts";
 import { inTransaction, writeDraft, type Db } from "#lib/db/index.ts";
 import { applyFix, mergeDraft } from "#lib/drafts/index.ts";
 import type { Context } from "./context.ts";
-import { readCopyDeskGround, type CopyDeskGround } from "./copy-desk-ground.ts";
-import { composePiece, pieceView, storedPiece, templateVersion, writtenOf } from "./piece-view.ts";
+import { openDesk, type Desk } from "./desk.ts";
+import { writtenOf } from "./piece-of.ts";
 import type {
   PieceInput,
   SaveDraftInput,
@@ -20,27 +20,27 @@ type Saved = Promise<Result<undefined, DraftProblem>>;
 /** Keeps the user's own words for a piece. Refuses when another tab saved it meanwhile. */
 export function saveDraft({ db, today }: Context, input: SaveDraftInput): Saved {
   return inTransaction(db, async (tx) => {
-    const ground = await readCopyDeskGround(tx, input.monday, today);
-    if (!ground) return refuse({ kind: "gone" });
-    return keep(tx, ground, input, { body: input.body });
+    const desk = await openDesk(tx, input, today);
+    return desk ? keep(tx, desk, input, { body: input.body }) : refuse({ kind: "gone" });
   });
 }
 
 /** Keeps a piece as it stands, so that it is known what was copied. Keeping it twice changes nothing. */
 export function keepDraft({ db, today }: Context, input: PieceInput): Saved {
   return inTransaction(db, async (tx) => {
-    const ground = await readCopyDeskGround(tx, input.monday, today);
-    if (!ground) return refuse({ kind: "gone" });
-    if (storedPiece(ground, input.kind, input.lunchId)) return ok(undefined);
-    return keep(tx, ground, input, {});
+    const desk = await openDesk(tx, input, today);
+    if (!desk) return refuse({ kind: "gone" });
+    return desk.stored ? ok(undefined) : keep(tx, desk, input, {});
   });
 }
 
-/** Goes back to the draft as the records tell it now; what was written by hand is dropped. */
+/**
+ * Goes back to the draft as the records tell it now; what was written by hand is dropped. A post of the
+ * board is dropped whole: its lunches can be chosen again.
+ */
 export function dropDraft({ db, today }: Context, input: PieceInput): Saved {
   return inTransaction(db, async (tx) => {
-    const ground = await readCopyDeskGround(tx, input.monday, today);
-    const stored = ground && storedPiece(ground, input.kind, input.lunchId);
+    const stored = (await openDesk(tx, input, today))?.stored;
     if (!stored) return refuse({ kind: "gone" });
     if (stored.revision !== input.revision) return refuse({ kind: "changed-meanwhile" });
     await tx.draft.delete({ where: { id: stored.id } });
@@ -51,19 +51,19 @@ export function dropDraft({ db, today }: Context, input: PieceInput): Saved {
 /** Mends one finding of a guard, or keeps it as it is. Refuses when the words are no longer there. */
 export function settleFinding({ db, today }: Context, input: SettleFindingInput): Saved {
   return inTransaction(db, async (tx) => {
-    const ground = await readCopyDeskGround(tx, input.monday, today);
-    if (!ground) return refuse({ kind: "gone" });
-    const piece = pieceView(ground, input.kind, input.lunchId);
+    const desk = await openDesk(tx, input, today);
+    if (!desk) return refuse({ kind: "gone" });
+    const piece = desk.view();
     const finding = piece.checks
       .flatMap((check) => check.findings)
       .find(({ key }) => key === input.key);
     if (!finding) return refuse({ kind: "mended" });
     if (input.fix === null) {
-      return keep(tx, ground, input, { kept: [...piece.kept, finding.key] });
+      return keep(tx, desk, input, { kept: [...piece.kept, finding.key] });
     }
     const fix = finding.fixes[input.fix];
     if (!fix) return refuse({ kind: "mended" });
-    return keep(tx, ground, input, { body: applyFix(piece.lines, fix) });
+    return keep(tx, desk, input, { body: applyFix(piece.lines, fix) });
   });
 }
 
@@ -74,22 +74,19 @@ export function settleFinding({ db, today }: Context, input: SettleFindingInput)
  */
 export function updateDraft({ db, today }: Context, input: UpdateDraftInput): Saved {
   return inTransaction(db, async (tx) => {
-    const ground = await readCopyDeskGround(tx, input.monday, today);
-    const stored = ground && storedPiece(ground, input.kind, input.lunchId);
+    const desk = await openDesk(tx, input, today);
+    const stored = desk?.stored;
     if (!stored) return refuse({ kind: "gone" });
     if (stored.revision !== input.revision) return refuse({ kind: "changed-meanwhile" });
-    const version = input.anew ? templateVersion(ground, input.kind) : stored.templateVersion;
-    const composed = composePiece(ground, input.kind, input.lunchId, {
-      ...{ templateVersion: version, written: stored.written },
-    });
+    const templateVersion = input.anew ? desk.latest : stored.templateVersion;
+    const composed = desk.compose({ templateVersion, written: stored.written });
     if (!composed.ok) return refuse({ kind: "template" });
     const { lines, text } = composed.value;
     const merge = mergeDraft(stored.body, stored.written.lines, lines);
     if (merge.conflicts.length !== input.choices.length) return refuse({ kind: "undecided" });
     const body = merge.text(input.choices);
     await writeDraft(tx, stored.id, {
-      ...{ episodeId: ground.episode.id, kind: input.kind, lunchId: input.lunchId, body },
-      ...{ templateVersion: version, edited: body !== text },
+      ...{ ...desk.columns, body, templateVersion, edited: body !== text },
       written: writtenOf(composed.value, stored.written),
     });
     return ok(undefined);
@@ -98,22 +95,20 @@ export function updateDraft({ db, today }: Context, input: UpdateDraftInput): Sa
 
 async function keep(
   tx: Db,
-  ground: CopyDeskGround,
-  input: PieceInput,
+  { stored, columns, compose, latest, salt }: Desk,
+  { revision }: PieceInput,
   change: { readonly body?: string; readonly kept?: readonly string[] },
 ): Saved {
-  const stored = storedPiece(ground, input.kind, input.lunchId);
-  if ((stored?.revision ?? 0) !== input.revision) return refuse({ kind: "changed-meanwhile" });
-  const composed = composePiece(ground, input.kind, input.lunchId, stored);
+  if ((stored?.revision ?? 0) !== revision) return refuse({ kind: "changed-meanwhile" });
+  const composed = compose(stored);
   if (!composed.ok && !stored) return refuse({ kind: "template" });
-  const fresh = composed.ok ? writtenOf(composed.value, { salt: ground.salt }) : undefined;
+  const fresh = composed.ok ? writtenOf(composed.value, { salt }) : undefined;
   const written = stored?.written ?? fresh;
   if (!written) return refuse({ kind: "template" });
   const text = composed.ok ? composed.value.text : "";
-  const body = change.body ?? stored?.body ?? text;
   await writeDraft(tx, stored?.id, {
-    ...{ episodeId: ground.episode.id, kind: input.kind, lunchId: input.lunchId, body },
-    templateVersion: stored?.templateVersion ?? templateVersion(ground, input.kind),
+    ...{ ...columns, body: change.body ?? stored?.body ?? text },
+    templateVersion: stored?.templateVersion ?? latest,
     written: { ...written, kept: [...(change.kept ?? written.kept)] },
     edited: change.body === undefined ? (stored?.edited ?? false) : change.body !== text,
   });

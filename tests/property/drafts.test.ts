@@ -26,7 +26,7 @@ function everyPiece(records: EpisodeRecords): Written[] {
   return DRAFT_KINDS.flatMap((kind) => {
     const lunches = kind === "lunch-post" ? records.lunches.map(({ id }) => id) : [null];
     return lunches.map((lunchId) => {
-      const composed = compose(told, kind, DEFAULT_TEMPLATES[kind], lunchId);
+      const composed = compose(told, DEFAULT_TEMPLATES[kind], lunchId);
       if (!composed.ok) throw new Error(`${kind}: ${composed.problem.message}`);
       return { name: `${kind} ${lunchId ?? ""}`, lunchId, text: composed.value.text };
     });
@@ -73,7 +73,7 @@ it("scrapped food is never told as packed, nor anything of a day whose lid staye
       for (const lunch of records.lunches) {
         const open = !lunch.isPacked && lunch.date < records.today;
         const told = tellingOf(records);
-        const composed = compose(told, "lunch-post", "{{ day.id }}: {{ day.foods }}", lunch.id);
+        const composed = compose(told, "{{ day.id }}: {{ day.foods }}", lunch.id);
         const text = composed.ok ? composed.value.text : "";
         if (open) expect(text.startsWith(`${lunch.id}:`)).toBe(false);
         const scrapped = lunch.items.filter(({ fate }) => fate === "scrapped");

@@ -2,7 +2,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Day, mediumDay, shortDay } from "#lib/calendar/index.ts";
 import { loadPack } from "#lib/use-cases/load-copy-desk.ts";
-import type { PieceView } from "#lib/use-cases/piece-view.ts";
+import type { PieceView } from "#lib/use-cases/piece-of.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { Icon } from "#app/_ui/icon.tsx";
 import { StageTag } from "#app/_ui/stage-tag.tsx";

@@ -6,6 +6,7 @@ import { Icon } from "#app/_ui/icon.tsx";
 import { PageHead } from "#app/_ui/page-head.tsx";
 import { CopyPlain } from "../copy-button.client.tsx";
 import styles from "../copydesk.module.css";
+import { KeepPost } from "./keep-post.client.tsx";
 
 export const metadata = { title: "Board posts" };
 
@@ -81,12 +82,43 @@ export default async function Board({ searchParams }: PageProps<"/copydesk/board
               ))}
               <p className={styles.preview}>{view.text}</p>
               {view.open === 0 && <CopyPlain name="the post" text={view.text} />}
+              <KeepPost choice={view.choice} />
             </>
           )}
         </section>
       </div>
       {view.lunches.length > 0 && <Lunches view={view} ask={ask} />}
+      {view.posts.length > 0 && <Posts posts={view.posts} />}
     </>
+  );
+}
+
+/** The posts that are kept, with how each stands. */
+function Posts({ posts }: { readonly posts: BoardView["posts"] }) {
+  return (
+    <section className={`sheet ${styles.chosen}`} aria-label="Kept posts">
+      <h2>Kept posts</h2>
+      <ul className={styles.promises}>
+        {posts.map((post) => (
+          <li key={post.id}>
+            <Link className={styles.post} href={`/copydesk/board/${post.id}`} prefetch={false}>
+              {post.title}
+            </Link>
+            <p className={styles.lights}>
+              <Icon name={post.open > 0 ? "pencil" : "check"} />
+              {post.publishedOn === null
+                ? "Not published"
+                : `Published on ${mediumDay(post.publishedOn)}`}
+              {post.isStale
+                ? "; stale: its records changed"
+                : post.open > 0
+                  ? `; ${post.open} to mend`
+                  : ""}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

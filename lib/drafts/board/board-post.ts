@@ -1,10 +1,13 @@
 import { groupBy, isPresent } from "#lib/base/index.ts";
 import { monthName, partsOf, type Day } from "#lib/calendar/index.ts";
 import { cleanRecords } from "../facts/clean-records.ts";
-import { reactionOf, shownFood, tinsOf, toldItems } from "../facts/told-items.ts";
+import { itemNoun, reactionOf, shownFood, tinsOf, toldItems } from "../facts/told-items.ts";
 import { goodsFacts } from "../facts/goods-facts.ts";
+import { lunchFacts } from "../facts/lunch-facts.ts";
+import { verdictFacts } from "../facts/verdict-facts.ts";
+import type { Composed } from "../compose.ts";
 import type { DraftItem, DraftLunch, EpisodeRecords } from "../records.ts";
-import type { Line, Sentence } from "../text/sentences.ts";
+import { textOfLines, type Line, type Sentence } from "../text/sentences.ts";
 import {
   capital,
   counted,
@@ -20,9 +23,8 @@ import {
 export type BoardSubject =
   { readonly kind: "food"; readonly foodId: string } | { readonly kind: "lunches" };
 
-/** A post of chosen lunches, sentence by sentence with the lunch each rests on. */
-export type BoardPost = {
-  readonly lines: readonly Line[];
+/** A post of chosen lunches, sentence by sentence with the facts each tells. */
+export type BoardPost = Composed & {
   /** Disclosures owed, which stand first. */
   readonly owed: readonly string[];
 };
@@ -44,13 +46,21 @@ export function boardPost(
     subject.kind === "food"
       ? foodLines(lunches, subject.foodId, clean, titles)
       : lunchLines(lunches, clean, titles);
-  if (body.length === 0) return { lines: [], owed: [] };
-  const disclosed = goodsFacts({ ...clean, lunches }).flatMap(({ detail, refs }) =>
-    detail.kind === "disclosure" ? [{ text: detail.text, facts: refs.map(({ id }) => id) }] : [],
+  if (body.length === 0) return { lines: [], text: "", facts: [], owed: [] };
+  const told = { ...clean, lunches };
+  const goods = goodsFacts(told);
+  const disclosed = goods.flatMap(({ id, detail }) =>
+    detail.kind === "disclosure" ? [{ text: detail.text, facts: [id] }] : [],
   );
+  const lines = [...disclosed.map((sentence) => [sentence]), ...body];
+  const used = new Set(lines.flat().flatMap(({ facts }) => facts));
+  const days = lunches.flatMap((lunch) => [
+    ...lunchFacts(lunch, told),
+    ...verdictFacts(lunch, told),
+  ]);
   return {
-    lines: [...disclosed.map((sentence) => [sentence]), ...body],
-    owed: disclosed.map(({ text }) => text),
+    ...{ lines, text: textOfLines(lines), owed: disclosed.map(({ text }) => text) },
+    facts: [...goods, ...days].filter(({ id }) => used.has(id)),
   };
 }
 
@@ -72,18 +82,13 @@ function foodLines(
   const opening =
     shown.length === 1
       ? `How we packed ${noun.bare}:`
-      : `${capital(numberWord(shown.length))} ${isDistinct ? "ways" : "times"} we packed ${noun.bare}:`;
+      : `${capital(isDistinct ? `${numberWord(shown.length)} ways` : timesWord(shown.length))} we packed ${noun.bare}:`;
   const pronoun = noun.isMany ? "them" : "it";
   const tallies = records.children.flatMap((child) => {
     const text = childTally(shown, child, records, pronoun);
     return text === undefined
       ? []
-      : [
-          rests(
-            text,
-            shown.map(({ lunch }) => lunch),
-          ),
-        ];
+      : [{ text, facts: shown.map(({ lunch }) => `verdict:${lunch.id}:${child.id}`) }];
   });
   return [
     [
@@ -96,7 +101,7 @@ function foodLines(
     ...shown.map(({ lunch, item }, index) =>
       [
         rests(`${index + 1}. ${wayText(lunch, item, records.today, titles)}`, [lunch]),
-        verdictText(lunch, item, records, pronoun),
+        verdictText(lunch, item, records),
       ].filter(isPresent),
     ),
     ...(tallies.length > 0 ? [[], tallies] : []),
@@ -126,14 +131,23 @@ function verdictText(
   lunch: DraftLunch,
   item: DraftItem,
   records: EpisodeRecords,
-  pronoun: string,
 ): Sentence | undefined {
-  const words = tinsOf(lunch, records).flatMap((child) => {
+  const pronoun = itemNoun(item).isMany ? "them" : "it";
+  const told = tinsOf(lunch, records).flatMap((child) => {
     const eaten = eatenOf(records, item, child.id);
     const verb = eaten === null ? undefined : ATE[eaten];
-    return verb === undefined ? [] : [`${child.onScreenName} ${verb} ${pronoun}`];
+    if (verb === undefined) return [];
+    const words = `${child.onScreenName} ${verb} ${pronoun}`;
+    return [{ words, fact: `verdict:${lunch.id}:${child.id}` }];
   });
-  return words.length === 0 ? undefined : rests(`${capital(words.join("; "))}.`, [lunch]);
+  if (told.length === 0) return undefined;
+  const text = `${capital(told.map(({ words }) => words).join("; "))}.`;
+  return { text, facts: told.map(({ fact }) => fact) };
+}
+
+/** "once", "twice", "three times" */
+function timesWord(count: number): string {
+  return count === 1 ? "once" : count === 2 ? "twice" : `${numberWord(count)} times`;
 }
 
 function childTally(
@@ -153,8 +167,7 @@ function childTally(
   if (all === seen.length) {
     return `${name} finished ${pronoun} ${all === 2 ? "both times" : `all ${numberWord(all)} times`}.`;
   }
-  const times = counted(all, "time", "times");
-  return `${name} finished ${pronoun} ${times} out of ${numberWord(seen.length)}.`;
+  return `${name} finished ${pronoun} ${timesWord(all)} in ${counted(seen.length, "try", "tries")}.`;
 }
 
 function lunchLines(

@@ -24,6 +24,8 @@ export type GuardGround = {
   readonly privateWords: readonly string[];
   readonly surprise: string;
   readonly revealOn: Day | null;
+  /** Surprises of further episodes that the text tells of, none of them revealed yet. */
+  readonly hidden?: readonly { readonly surprise: string; readonly revealOn: Day | null }[];
   /** Foods of the week, scrapped ones too. */
   readonly foods: readonly string[];
   /** Foods that stayed out and were packed on no other day. */

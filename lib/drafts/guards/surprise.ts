@@ -21,7 +21,18 @@ function surpriseWords(surprise: string): string[] {
  */
 export function checkSurprise(
   lines: readonly (readonly OwnSentence[])[],
-  { surprise, revealOn, today }: GuardGround,
+  { surprise, revealOn, today, hidden = [] }: GuardGround,
+): Check {
+  const [first = { surprise, revealOn }, ...others] =
+    surprise === "" ? hidden : [{ surprise, revealOn }, ...hidden];
+  const check = checkOne(lines, { ...first, today });
+  const more = others.flatMap((one) => checkOne(lines, { ...one, today }).findings);
+  return { ...check, findings: [...check.findings, ...more] };
+}
+
+function checkOne(
+  lines: readonly (readonly OwnSentence[])[],
+  { surprise, revealOn, today }: Pick<GuardGround, "surprise" | "revealOn" | "today">,
 ): Check {
   const words = surpriseWords(surprise);
   const isOpen = words.length === 0 || (revealOn !== null && revealOn <= today);

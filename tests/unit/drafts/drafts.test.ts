@@ -11,7 +11,7 @@ import {
 import { WEEK } from "./week.ts";
 
 function written(records: EpisodeRecords, kind: DraftKind, template = DEFAULT_TEMPLATES[kind]) {
-  const composed = compose(tellingOf(records), kind, template, "l1");
+  const composed = compose(tellingOf(records), template, "l1");
   if (!composed.ok) throw new Error(composed.problem.message);
   return composed.value;
 }
@@ -75,7 +75,7 @@ describe("drafts", () => {
   });
 
   it("says an error of a template by its line", () => {
-    const lost = compose(tellingOf(WEEK), "recap", "{{ opener }}\n{{ nothing }}");
+    const lost = compose(tellingOf(WEEK), "{{ opener }}\n{{ nothing }}");
     expect(lost).toEqual({
       ok: false,
       problem: { line: 2, message: "There is nothing called “nothing” here." },

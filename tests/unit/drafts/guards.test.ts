@@ -30,7 +30,7 @@ function broken(body: string, change: Partial<GuardGround> = {}): readonly Check
 
 describe("guards", () => {
   it("let a text that follows from the records pass", () => {
-    const composed = compose(tellingOf(WEEK), "lunch-post", DEFAULT_TEMPLATES["lunch-post"], "l1");
+    const composed = compose(tellingOf(WEEK), DEFAULT_TEMPLATES["lunch-post"], "l1");
     if (!composed.ok) throw new Error(composed.problem.message);
     const lines = ownLines(composed.value.text, composed.value.lines);
     expect(checksOf(lines, GROUND).flatMap(({ findings }) => findings)).toEqual([]);

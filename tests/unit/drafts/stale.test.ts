@@ -52,7 +52,7 @@ function pieces(records: EpisodeRecords): Piece[] {
   const told = tellingOf(records);
   return DRAFT_KINDS.flatMap((kind) =>
     (kind === "lunch-post" ? LUNCHES.map(({ id }) => id) : [null]).map((lunchId) => {
-      const composed = compose(told, kind, DEFAULT_TEMPLATES[kind], lunchId);
+      const composed = compose(told, DEFAULT_TEMPLATES[kind], lunchId);
       if (!composed.ok) throw new Error(composed.problem.message);
       return { name: `${kind} ${lunchId ?? ""}`, draft: composed.value };
     }),
