@@ -1,6 +1,7 @@
 import type { IndexedProblem } from "./indexed.ts";
 import { improveWithin, openMonth, type MonthDays } from "./month-days.ts";
-import { neighbourhoodOf, quickOnes, slowOnes, type Freed } from "./neighbourhoods.ts";
+import type { PlanModel } from "./model-draft.ts";
+import { eachPart, eachWeek, neighbourhoodOf, wideOnes, type Freed } from "./neighbourhoods.ts";
 import { outlineMonth, type Outline } from "./outline.ts";
 import { FIRST_STEPS, proposeState } from "./propose.ts";
 import { chooseThemes, type RankedTheme } from "./rank-themes.ts";
@@ -33,13 +34,23 @@ export const USUAL_MONTH: Omit<MonthOptions, "seed"> = { nodesMax: 1, roundsMax:
 
 /** Steps of the search among what the outline leaves: a tenth of a second. */
 const DRESS_STEPS = 100_000;
-/** Proven gaps at which the items of the weeks, their days, and a neighbourhood count as solved. */
-const COUNTS_GAP = 0.008;
-const DAYS_GAP_POINTS = 5;
+const DRESS_LOSS = 0.7;
+/** Proven gap in points at which a neighbourhood counts as solved. */
 const STEP_GAP_POINTS = 0.5;
-/** Losses up to which an item is considered, in points. */
-const COUNTS_LOSS = 3;
-const DAYS_LOSS = 0.7;
+
+/** One way to put items on days: how far each program is solved and which items it considers, in points. */
+type Pass = {
+  /** For the items of the weeks; null: none, later weeks stay relaxed. */
+  readonly counts: { readonly lossMax: number; readonly relativeGap: number } | null;
+  readonly days: { readonly lossMax: number; readonly absoluteGap: number };
+};
+
+/** The first is quick; the others start elsewhere and often end higher. */
+const PASSES: readonly Pass[] = [
+  { counts: { lossMax: 3, relativeGap: 0.008 }, days: { lossMax: 0.7, absoluteGap: 5 } },
+  { counts: { lossMax: 3, relativeGap: 0.0025 }, days: { lossMax: 1.5, absoluteGap: 3 } },
+  { counts: null, days: { lossMax: 1, absoluteGap: 5 } },
+];
 /** Dearer items are let in round by round. */
 const WIDENINGS = [1, 2, 4];
 
@@ -49,14 +60,18 @@ type Climb = {
   readonly options: MonthOptions;
   readonly solver: Solver;
   readonly tell: (step: MonthStep) => void;
+  /** The best plan told. */
   best: PlanState;
+  /** The plan worked on. */
+  here: PlanState;
 };
 
 /**
- * Plans a month ever better and tells each step: a first plan by search; themes by linear programs; each
- * week's shops and items by the week model; the days of one week after another; then neighbourhoods of
- * the plan, each solved anew. The same problem and options give the same steps, so that a run cut short
- * has just walked less far. Themes stay after their step.
+ * Plans a month ever better and tells each step: a first plan by search; themes by linear programs; the
+ * shops of each week by the week model; then some passes, each choosing the weeks' items, rolling them
+ * out on days and solving each week and each part anew; at last wider neighbourhoods of the best plan.
+ * The same problem and options give the same steps, so that a run cut short has just walked less far.
+ * Themes stay after their step.
  */
 export function improveMonth(
   indexed: IndexedProblem,
@@ -66,7 +81,7 @@ export function improveMonth(
 ): void {
   const best = proposeState(indexed, { seed: options.seed, steps: FIRST_STEPS });
   tell({ kind: "plan", state: best });
-  const climb: Climb = { indexed, options, solver, tell, best };
+  const climb: Climb = { indexed, options, solver, tell, best, here: best };
   const { themes, bound, ranked } = chooseThemes(indexed, solver);
   tell({ kind: "themes", themes, bound, ranked });
   const model = weekModel(indexed, themes);
@@ -77,21 +92,24 @@ export function improveMonth(
     true,
   );
   dress(climb, outline);
-  const { nodesMax } = options;
-  const counted = { lossMax: COUNTS_LOSS, nodesMax, relativeGap: COUNTS_GAP };
-  const counts = countItems(indexed, model, outline, solver, counted);
-  const limits = { nodesMax, absoluteGap: DAYS_GAP_POINTS };
-  const rolled =
-    counts && rollWeeks(indexed, outline, solver, { lossMax: DAYS_LOSS, limits, counts });
-  offer(climb, rolled ?? rollWeeks(indexed, outline, solver, { lossMax: Infinity, limits }));
-  searchNear(climb, outline);
+  const month = openMonth(indexed, themes, solver);
+  try {
+    for (const pass of PASSES) walk(climb, pass, model, outline, month);
+    searchNear(climb, outline, month);
+  } finally {
+    month.session.close();
+  }
 }
 
-function offer(climb: Climb, next: PlanState | undefined): boolean {
-  if (next === undefined || next.worth <= climb.best.worth + 1e-6) return false;
-  climb.best = next;
-  climb.tell({ kind: "plan", state: next });
-  return true;
+/** Goes on from a plan; tells it when it is the best. True when it is better than the one before. */
+function moveTo(climb: Climb, next: PlanState): boolean {
+  const isBetter = next.worth > climb.here.worth + 1e-6;
+  climb.here = next;
+  if (next.worth > climb.best.worth + 1e-6) {
+    climb.best = next;
+    climb.tell({ kind: "plan", state: next });
+  }
+  return isBetter;
 }
 
 /** The first plan under the chosen themes, searched again among what promises well. */
@@ -99,37 +117,55 @@ function dress(climb: Climb, { themes, losses }: Outline): void {
   const { seed } = climb.options;
   const plan = climb.best.copy();
   themes.forEach((theme, week) => plan.setTheme(week, theme));
-  const promising = Uint8Array.from(losses, (loss) => (loss <= DAYS_LOSS ? 1 : 0));
+  const promising = Uint8Array.from(losses, (loss) => (loss <= DRESS_LOSS ? 1 : 0));
   searchPlan(plan, { seed, steps: DRESS_STEPS, keepThemes: true, promising, heat: [4, 0.25] });
-  // The chosen themes win in the end: go on from them unless rules stand against it.
-  if (plan.broken <= climb.best.broken && !offer(climb, plan)) climb.best = plan;
+  moveTo(climb, plan);
+  // The chosen themes win in the end: from here on they count, unless rules stand against them.
+  if (plan.broken <= climb.best.broken) climb.best = plan;
+}
+
+function walk(
+  climb: Climb,
+  pass: Pass,
+  model: PlanModel,
+  outline: Outline,
+  month: MonthDays,
+): void {
+  const { indexed, solver, options } = climb;
+  const { nodesMax } = options;
+  const { lossMax, absoluteGap } = pass.days;
+  const counts =
+    pass.counts && countItems(indexed, model, outline, solver, { ...pass.counts, nodesMax });
+  const rolled = rollWeeks(indexed, outline, solver, {
+    ...{ lossMax, limits: { nodesMax, absoluteGap } },
+    ...(counts ? { counts } : {}),
+  });
+  if (!rolled) return;
+  moveTo(climb, rolled);
+  tryAll(climb, month, outline, [...eachWeek(indexed), ...eachPart(indexed)]);
 }
 
 /** Neighbourhood after neighbourhood, the quick ones after each change, until a round finds nothing. */
-function searchNear(climb: Climb, outline: Outline): void {
-  const { indexed, solver, options } = climb;
-  const month = openMonth(indexed, climb.best.themes, solver);
-  try {
-    tryAll(climb, month, outline, quickOnes(indexed));
-    for (let round = 0; round < options.roundsMax; round += 1) {
-      let isBetter = false;
-      for (const freed of slowOnes(indexed, WIDENINGS[round] ?? Infinity)) {
-        if (!tryAll(climb, month, outline, [freed])) continue;
-        isBetter = true;
-        tryAll(climb, month, outline, quickOnes(indexed));
-      }
-      if (!isBetter && round >= WIDENINGS.length) return;
+function searchNear(climb: Climb, outline: Outline, month: MonthDays): void {
+  const { indexed, options } = climb;
+  climb.here = climb.best;
+  for (let round = 0; round < options.roundsMax; round += 1) {
+    let isBetter = false;
+    for (const freed of wideOnes(indexed, WIDENINGS[round] ?? Infinity)) {
+      if (!tryAll(climb, month, outline, [freed])) continue;
+      isBetter = true;
+      tryAll(climb, month, outline, eachPart(indexed));
     }
-  } finally {
-    month.session.close();
+    if (!isBetter && round >= WIDENINGS.length) return;
   }
 }
 
 function tryAll(climb: Climb, month: MonthDays, outline: Outline, all: readonly Freed[]): boolean {
   const limits = { nodesMax: climb.options.nodesMax, absoluteGap: STEP_GAP_POINTS };
   const found = all.map((freed) => {
-    const near = neighbourhoodOf(climb.best, outline, freed);
-    return offer(climb, improveWithin(month, climb.best, near, limits));
+    const near = neighbourhoodOf(climb.here, outline, freed);
+    const next = improveWithin(month, climb.here, near, limits);
+    return next !== undefined && moveTo(climb, next);
   });
   return found.includes(true);
 }

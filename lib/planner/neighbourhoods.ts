@@ -12,23 +12,27 @@ export type Freed = {
 };
 
 /** Each part across all weeks: a solver settles one in a tenth of a second. */
-export function quickOnes({ itemsOfPart }: IndexedProblem): Freed[] {
+export function eachPart({ itemsOfPart }: IndexedProblem): Freed[] {
   return [...itemsOfPart.keys()].map((part) => ({ parts: [part], weeks: null, lossMax: 6 }));
 }
 
-/** Each week, pairs of weeks and pairs of parts, a second or more each. `widening` lets in dearer items. */
-export function slowOnes({ itemsOfPart, weekCount }: IndexedProblem, widening: number): Freed[] {
-  const parts = [...itemsOfPart.keys()];
-  const weeks = [...Array(weekCount).keys()];
+/** Each week with its shops: half a second or so. */
+export function eachWeek({ weekCount }: IndexedProblem, lossMax = 3): Freed[] {
+  return [...Array(weekCount).keys()].map((week) => ({ parts: null, weeks: [week], lossMax }));
+}
+
+/** Pairs of weeks, single weeks and runs of parts, seconds each. `widening` lets in dearer items. */
+export function wideOnes(indexed: IndexedProblem, widening: number): Freed[] {
+  const parts = [...indexed.itemsOfPart.keys()];
+  const weeks = [...Array(indexed.weekCount).keys()];
   return [
-    ...pairsOf(weeks).map((pair) => ({ parts: null, weeks: pair, lossMax: 0.7 })),
-    ...weeks.map((week) => ({ parts: null, weeks: [week], lossMax: 3 })),
+    ...pairsOf(weeks).map((pair) => ({ parts: null, weeks: pair, lossMax: 0.7 * widening })),
+    ...eachWeek(indexed, 4 * widening),
     ...parts.map((part) => ({
-      parts: [part, (part + 1) % parts.length],
-      weeks: null,
-      lossMax: 4,
+      ...{ parts: [part, (part + 1) % parts.length, (part + 2) % parts.length], weeks: null },
+      lossMax: 2 * widening,
     })),
-  ].map((freed) => ({ ...freed, lossMax: freed.lossMax * widening }));
+  ];
 }
 
 /** Neighbours first, then weeks further apart. */
