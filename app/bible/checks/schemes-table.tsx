@@ -38,9 +38,9 @@ export function SchemesTable() {
                   <br />
                   <span className="small quiet">{use}</span>
                 </td>
-                <td className="n">{scheme.coldMaxC.toFixed(1)} °C</td>
-                <td className="n">{scheme.hotMinC.toFixed(1)} °C</td>
-                <td className="n">{scheme.outMinutesMax / 60} h</td>
+                <td className="n">{scheme.coldMaxC.toFixed(1)}&nbsp;°C</td>
+                <td className="n">{scheme.hotMinC.toFixed(1)}&nbsp;°C</td>
+                <td className="n">{scheme.outMinutesMax / 60}&nbsp;h</td>
                 <td className="small">
                   {source.title}: {source.where}
                 </td>

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { addDays, Day, daySpan, longDay, mondayOf } from "#lib/calendar/index.ts";
+import { addDays, Day, daySpan, longDay, mondayOf, shortDay } from "#lib/calendar/index.ts";
 import { PARTS } from "#lib/catalog/index.ts";
 import { listHousehold } from "#lib/use-cases/list-choices.ts";
 import { inTheTray, type ItemView } from "#lib/use-cases/lunch-view.ts";
@@ -59,6 +59,13 @@ export default async function WeekPage({ params }: PageProps<"/slate/week/[monda
       />
       <ClosestWeeks weeks={closest} />
       <HealthCaution unset={unset} />
+      <nav className={styles.jump} aria-label="Days of this week">
+        {week.days.map(({ date }) => (
+          <a className="chip" key={date} href={`#${date}`}>
+            {shortDay(date)}
+          </a>
+        ))}
+      </nav>
       <div className="sheet">
         {week.days.map(({ date, lunch, offLabel }) => (
           <section className={styles.composer} key={date} id={date} aria-label={longDay(date)}>
