@@ -2,7 +2,9 @@ import Link from "next/link";
 import { addDays, shortDay } from "#lib/calendar/index.ts";
 import type { MiseStep, MiseView } from "#lib/use-cases/load-mise.ts";
 import { TickBox } from "#app/mise/tick-box.client.tsx";
+import type { ReadyLunchView } from "#lib/use-cases/load-ready-lunch.ts";
 import sheet from "#app/_ui/one-page.module.css";
+import { ReadyLunchForm } from "./ready-lunch.client.tsx";
 import styles from "./callsheet.module.css";
 
 /** The prep of the day with its ticks, as much of it as there is. */
@@ -78,10 +80,16 @@ function Row({
   );
 }
 
-/** What to let go when the morning begins late. */
-export function PlanB({ mise }: { readonly mise: MiseView }) {
+/** What to let go when the morning begins late, and the lunch that stands ready when all goes wrong. */
+export function PlanB({
+  mise,
+  ready,
+}: {
+  readonly mise: MiseView;
+  readonly ready: ReadyLunchView | undefined;
+}) {
   return (
-    <section className={sheet.box}>
+    <section className={sheet.box} aria-label="Plan B">
       <h2>Plan B</h2>
       {mise.planB.length === 0 && <p className="quiet">Nothing to leave out.</p>}
       <ul>
@@ -90,7 +98,22 @@ export function PlanB({ mise }: { readonly mise: MiseView }) {
             <strong>Late by {late} min:</strong> {sentence}
           </li>
         ))}
+        {ready && (
+          <li>
+            <strong>All goes wrong:</strong> {readyWords(ready)}
+            <ReadyLunchForm lunchId={mise.lunchId} ready={ready} />
+          </li>
+        )}
       </ul>
     </section>
   );
+}
+
+function readyWords({ foods, minutes, missing }: ReadyLunchView): string {
+  const list = new Intl.ListFormat("en");
+  const names = list.format(
+    foods.map(({ name, isPlanned }) => (isPlanned ? `${name} (planned)` : name)),
+  );
+  const lack = missing.length === 0 ? "" : ` Nothing at home for ${list.format(missing)}.`;
+  return `${names}, from what is at home, ${minutes} min.${lack}`;
 }

@@ -34,6 +34,7 @@ export { lpText } from "./lp-text.ts";
 export { momentsOf, type Moment } from "./moments.ts";
 export { monthProgram } from "./month-program.ts";
 export { type LinearProgram } from "./program.ts";
+export { readyLunch, type ReadyFood, type ReadyLunch, type ReadyPlace } from "./ready-lunch.ts";
 export { scorePlan, type AimPoints, type Score } from "./score-plan.ts";
 export {
   type Solution,

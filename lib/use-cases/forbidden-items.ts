@@ -20,7 +20,7 @@ import { barsFor } from "#lib/safety/index.ts";
 export async function readForbidden(
   db: Db,
   foods: readonly Food[],
-  items: readonly PlanItem[],
+  items: readonly Pick<PlanItem, "id" | "foodId">[],
   days: readonly Day[],
 ): Promise<Forbidden[]> {
   const [children, rules, recalls, settings] = await Promise.all([

@@ -97,3 +97,22 @@ test.each(
     await page.context().close();
   },
 );
+
+test("when all goes wrong, the lunch that stands ready steps in with a reason", async () => {
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(`${demo.url}/callsheet/2026-03-12`);
+  const planB = page.getByRole("region", { name: "Plan B" });
+  await planB.getByText(/from what is at home, \d+ min/).waitFor();
+  await planB.getByText("Pack this instead").click();
+  await planB.getByRole("button", { name: "Let it step in" }).click();
+  await planB.getByText("Say why in a few words: the description may need it.").waitFor();
+  await planB.getByLabel("Why the planned lunch stays out").fill("The oven stayed cold");
+  await planB.getByRole("button", { name: "Let it step in" }).click();
+  await page
+    .getByText(/stays out: The oven stayed cold/)
+    .first()
+    .waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});

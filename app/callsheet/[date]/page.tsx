@@ -3,6 +3,7 @@ import { notFound } from "next/navigation";
 import { Day, longDay, longWeekday, shortDay } from "#lib/calendar/index.ts";
 import { loadDay, type DayView } from "#lib/use-cases/load-day.ts";
 import { loadMise, type MiseView } from "#lib/use-cases/load-mise.ts";
+import { loadReadyLunch } from "#lib/use-cases/load-ready-lunch.ts";
 import { inTheTray } from "#lib/use-cases/lunch-view.ts";
 import { requestContext } from "#app/_server/context.ts";
 import { machineZone } from "#app/_server/zone.ts";
@@ -25,9 +26,10 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
   const date = Day.safeParse((await params).date);
   if (!date.success) notFound();
   const context = await requestContext();
-  const [view, mise] = await Promise.all([
+  const [view, mise, ready] = await Promise.all([
     loadDay(context, date.data),
     loadMise(context, date.data, machineZone()),
+    loadReadyLunch(context, date.data),
   ]);
   if (!view || !mise) return <NoLunch room="Call sheet" date={date.data} />;
   return (
@@ -70,7 +72,7 @@ export default async function CallSheet({ params }: PageProps<"/callsheet/[date]
                 ))}
               </ul>
             </section>
-            <PlanB mise={mise} />
+            <PlanB mise={mise} ready={ready} />
           </div>
         </div>
         <section className={`${sheet.box} ${styles.checks}`}>
