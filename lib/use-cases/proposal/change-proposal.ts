@@ -60,7 +60,8 @@ export async function changeProposal(
     case "undo": {
       const [last, ...before] = stored.desk.before;
       if (!last) return refuse({ kind: "nothing-to-undo" });
-      await saveDesk(db, mondays, stored, { ...last, before });
+      const proof = { ...last.proof, isFresh: false };
+      await saveDesk(db, mondays, stored, { ...last, proof, before });
       return DONE;
     }
     default: {
@@ -101,7 +102,9 @@ function proposed(
   const asked = desk && scope !== "rest" ? keepingAllBut(desk.plan, wishes, isFree) : wishes;
   const seed = `${input.month} ${desk?.before.length ?? 0} ${scope} ${date ?? ""}`;
   const { plan } = proposePlan(withWishes(problem, asked), { seed, steps: STEPS });
-  const next = { plan: writable(plan), wishes, proof: proofOf(problem, plan, wishes) };
+  // Only a whole proposal is searched on unasked: what the user has touched stays as it is.
+  const proof = { ...proofOf(problem, plan, wishes), isFresh: scope === "rest" };
+  const next = { plan: writable(plan), wishes, proof };
   return desk ? stepped(desk, next) : { ...next, before: [] };
 }
 
@@ -147,7 +150,7 @@ function wished(wishes: Wishes, input: Exclude<Touch, { step: "swap" }>): Wishes
 
 function proofOf(problem: PlanProblem, plan: Desk["plan"] | PlanOf, wishes: Wishes): Desk["proof"] {
   const { points, broken } = scorePlan(withWishes(problem, wishes), plan);
-  return { points, broken, gap: null };
+  return { points, broken, gap: null, gapAll: null, isFresh: false };
 }
 type PlanOf = ReturnType<typeof proposePlan>["plan"];
 

@@ -29,6 +29,10 @@ const Proof = z.object({
   broken: z.number(),
   /** Share by which no plan with these themes can be better; null: not proven yet. */
   gap: z.number().nullable(),
+  /** Share by which no plan at all can be better, whatever its themes; null: not proven. */
+  gapAll: z.number().nullable().default(null),
+  /** Just proposed as a whole: the solver has yet to look for better, and the page asks it to. */
+  isFresh: z.boolean().default(false),
 });
 
 const Desk = z.object({

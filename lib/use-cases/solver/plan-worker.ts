@@ -1,22 +1,27 @@
 import { parentPort } from "node:worker_threads";
 import {
+  boundAllThemes,
   boundMonth,
   findConflict,
   planMonth,
   proposePlan,
   USUAL_MONTH,
+  type BoundLimits,
 } from "#lib/planner/index.ts";
 import { planRunsWithSolver, type SolveMip } from "#lib/shopping/index.ts";
 import { loadSolver } from "./highs-solver.ts";
 import { solveLp } from "./model-files.ts";
 import { warmUpProblem } from "./warm-up-problem.ts";
-import type { WorkerJob, WorkerReply } from "./worker-messages.ts";
+import type { BoundOf, WorkerJob, WorkerReply } from "./worker-messages.ts";
 
 // Entry of a worker thread: takes one job, answers, and is ended by whoever started it. Solving blocks
 // this thread for seconds; nothing else runs here.
 
 /** Item plans worked out before a week's runs go to the solver: usually two of its five seconds. */
 const SEARCH_FIRST = { steps: 1_000_000, gap: 0 };
+
+/** Looks at other themes; each takes two tenths of a second for a month of forty themes. */
+const THEME_LOOKS_MAX = 50;
 
 type BoundJob = Extract<WorkerJob, { kind: "bound" }>;
 
@@ -62,12 +67,19 @@ async function runs(job: Extract<WorkerJob, { kind: "runs" }>): Promise<void> {
   reply({ kind: "runs", plan: await planRunsWithSolver(job.problem, solve, SEARCH_FIRST) });
 }
 
+/** The chosen themes with whole shops first: it settles most. Then all themes, then whole items. */
 async function bound({ problem, secondsMax, peer }: BoundJob): Promise<void> {
   const solver = await solverLoading;
   const themeIds = await new Promise<readonly (string | null)[]>((resolve) => {
     peer.once("message", resolve);
   });
-  boundMonth(problem, themeIds, solver, { secondsMax }, (found) => {
-    reply({ kind: "bound", bound: found });
-  });
+  const tell =
+    (of: BoundOf) =>
+    (found: number): void =>
+      reply({ kind: "bound", of, bound: found });
+  const ofChosen = (whole: BoundLimits["whole"]): number =>
+    boundMonth(problem, themeIds, solver, { secondsMax, whole }, tell("chosen themes"));
+  ofChosen("tours");
+  boundAllThemes(problem, solver, { looksMax: THEME_LOOKS_MAX }, tell("all themes"));
+  ofChosen("items");
 }

@@ -13,6 +13,10 @@ export type PlanProgress = {
   readonly bound: number | null;
   /** (bound − points) / bound; null while there is no bound, or the plan has other themes. */
   readonly gap: number | null;
+  /** No plan is worth more, whatever its themes; null until it is known. */
+  readonly boundAll: number | null;
+  /** (boundAll − points) / boundAll; null while there is none or the plan breaks rules. */
+  readonly gapAll: number | null;
   readonly themes: readonly ThemeOffer[];
   readonly isDone: boolean;
 };
@@ -105,26 +109,35 @@ function takeReply(run: Run, reply: WorkerReply): boolean {
   const { latest } = run;
   if (reply.kind === "step" && reply.step.kind === "plan") {
     const { plan, points, broken } = reply.step;
-    const base = latest ?? { bound: null, themes: [], isDone: false };
-    run.latest = withGap({ ...base, plan, points, broken, gap: null }, run.themeIds);
+    const base = latest ?? { bound: null, boundAll: null, themes: [], isDone: false };
+    run.latest = withGaps({ ...base, plan, points, broken }, run.themeIds);
     return true;
   }
   if (!latest) return false;
   if (reply.kind === "step" && reply.step.kind === "themes") {
     run.themeIds = reply.step.themeIds.join();
     const { bound, ranked } = reply.step;
-    run.latest = withGap({ ...latest, bound, themes: ranked }, run.themeIds);
+    run.latest = withGaps({ ...latest, bound, themes: ranked }, run.themeIds);
     return true;
   }
-  if (reply.kind !== "bound" || reply.bound >= (latest.bound ?? Infinity)) return false;
-  run.latest = withGap({ ...latest, bound: reply.bound }, run.themeIds);
+  if (reply.kind !== "bound") return false;
+  const key = reply.of === "all themes" ? "boundAll" : "bound";
+  if (reply.bound >= (latest[key] ?? Infinity)) return false;
+  run.latest = withGaps({ ...latest, [key]: reply.bound }, run.themeIds);
   return true;
 }
 
-/** The gap counts only between a plan without broken rules and the bound for its own themes. */
-function withGap(progress: PlanProgress, themeIds: string | null): PlanProgress {
-  const { plan, points, broken, bound } = progress;
-  const isComparable =
-    bound !== null && broken === 0 && plan.weeks.map(({ themeId }) => themeId).join() === themeIds;
-  return { ...progress, gap: isComparable ? Math.max(0, bound - points) / Math.abs(bound) : null };
+/**
+ * The gaps of a plan without broken rules: to the bound of its own themes, and to that of all. The first
+ * bound holds for the chosen themes only, the second for every plan.
+ */
+function withGaps(
+  progress: Omit<PlanProgress, "gap" | "gapAll">,
+  themeIds: string | null,
+): PlanProgress {
+  const { plan, points, broken, bound, boundAll } = progress;
+  const hasChosen = plan.weeks.map(({ themeId }) => themeId).join() === themeIds;
+  const gapTo = (limit: number | null): number | null =>
+    limit === null || broken > 0 ? null : Math.max(0, limit - points) / Math.abs(limit);
+  return { ...progress, gap: hasChosen ? gapTo(bound) : null, gapAll: gapTo(boundAll) };
 }

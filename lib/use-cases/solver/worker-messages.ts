@@ -20,11 +20,14 @@ export type WorkerJob =
   | { readonly kind: "mip"; readonly mip: Mip; readonly secondsMax: number }
   | { readonly kind: "runs"; readonly problem: RunProblem; readonly secondsMax: number };
 
+/** Plans a bound holds for: those with the chosen themes, or all. */
+export type BoundOf = "chosen themes" | "all themes";
+
 /** What a worker tells. */
 export type WorkerReply =
   | { readonly kind: "ready" }
   | { readonly kind: "step"; readonly step: PlanStep }
-  | { readonly kind: "bound"; readonly bound: number }
+  | { readonly kind: "bound"; readonly of: BoundOf; readonly bound: number }
   | { readonly kind: "conflict"; readonly conflict: Conflict | undefined }
   | { readonly kind: "mip"; readonly answer: MipAnswer }
   | { readonly kind: "runs"; readonly plan: RunPlan }

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import {
+  boundAllThemes,
   boundMonth,
   lpText,
   monthProgram,
@@ -64,16 +65,25 @@ function stepsOf(problem: PlanProblem, seed: string): PlanStep[] {
   return steps;
 }
 
-test.each(SEEDS)(
+/** Seeds at which a plan exists that keeps every rule, and few enough plans to try them all. */
+const COUNTABLE = { ...TINY, items: 14 };
+const SOLVABLE = ["4", "6", "8"];
+
+test.each(SOLVABLE)(
   "the program's optimum is the best of all plans, tried one by one (%s)",
   (seed) => {
-    const problem = planInstance({ ...TINY, seed });
+    const problem = planInstance({ ...COUNTABLE, seed });
     const best = bestOfAll(problem);
-    const exact = optimum(problem);
-    if (best === -Infinity) expect(exact).toBe(-Infinity);
-    else expect(exact).toBeCloseTo(best, 6);
+    expect(best).toBeGreaterThan(-Infinity);
+    expect(optimum(problem)).toBeCloseTo(best, 6);
   },
 );
+
+test("where every plan breaks a rule, the program has none either", () => {
+  const problem = planInstance(TINY);
+  expect(bestOfAll(problem)).toBe(-Infinity);
+  expect(optimum(problem)).toBe(-Infinity);
+});
 
 test("the program written out as text has the same optimum for a second solver", async () => {
   for (const seed of SEEDS) {
@@ -93,9 +103,62 @@ test.each(["1", "3"])("the month's last plan stands, and no bound is below it (%
   if (!last || !themes) throw new Error("no plan or no themes");
   expect(last.broken).toBe(0);
   expect(brokenRules(problem, last.plan)).toEqual([]);
-  const bound = boundMonth(problem, themes.themeIds, solver, {}, () => undefined);
+  const boundOf = (whole: "tours" | "items"): number =>
+    boundMonth(problem, themes.themeIds, solver, { whole }, () => undefined);
+  const bound = boundOf("items");
   expect(last.points).toBeLessThanOrEqual(bound + 1e-6);
   expect(last.points).toBeGreaterThan(0.97 * bound);
+  expect(boundOf("tours")).toBeGreaterThanOrEqual(bound - 1e-6);
+  expect(boundOf("tours")).toBeLessThanOrEqual(themes.bound + 1e-6);
+});
+
+/** Two short weeks that share rests and themes: the weeks' ties matter, and the optimum is still found. */
+const TWO_WEEKS = { ...TINY, items: 40, weeks: 2, themes: 4 };
+const TWO_WEEKS_SOLVABLE = ["2", "4", "7", "8"];
+
+test("no plan of any themes beats the bound over all themes", () => {
+  const questions = [
+    ...SOLVABLE.map((seed) => planInstance({ ...COUNTABLE, seed })),
+    ...TWO_WEEKS_SOLVABLE.map((seed) => planInstance({ ...TWO_WEEKS, seed })),
+  ];
+  for (const problem of questions) {
+    const best = problem.weeks.length === 1 ? bestOfAll(problem) : optimum(problem);
+    expect(best).toBeGreaterThan(-Infinity);
+    const told: number[] = [];
+    const all = boundAllThemes(problem, solver, { looksMax: 20 }, (bound) => told.push(bound));
+    expect(all).toBeGreaterThanOrEqual(best - 1e-6);
+    expect(all).toBe(told.at(-1));
+    expect(told).toEqual([...told].sort((one, other) => other - one));
+  }
+  // It must also say more than the relaxation that mixes themes.
+  const problem = planInstance({ ...FORTNIGHT, themes: 8 });
+  const all = boundAllThemes(problem, solver, { looksMax: 20 }, () => undefined);
+  const mixed = withSession(solver, monthProgram(problem), (session) => session.solve(), true);
+  expect(all).toBeLessThan(mixed.objective - 1);
+});
+
+test("a bound for given themes holds for the best plan with them", () => {
+  let compared = 0;
+  for (const seed of TWO_WEEKS_SOLVABLE) {
+    const problem = planInstance({ ...TWO_WEEKS, seed });
+    for (const [one, other] of [
+      [0, 1],
+      [2, 3],
+    ] as const) {
+      const ids = [problem.themes[one]?.id ?? null, problem.themes[other]?.id ?? null];
+      const weeks = problem.weeks.map((week, place) => ({
+        ...week,
+        lockedThemeId: ids[place] ?? null,
+      }));
+      const best = optimum({ ...problem, weeks });
+      if (best > -Infinity) compared += 1;
+      for (const whole of ["tours", "items"] as const) {
+        const bound = boundMonth(problem, ids, solver, { whole }, () => undefined);
+        expect(bound).toBeGreaterThanOrEqual(best - 1e-6);
+      }
+    }
+  }
+  expect(compared).toBeGreaterThan(3);
 });
 
 test("the same question and seed give the same steps", () => {

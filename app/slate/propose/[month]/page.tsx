@@ -99,11 +99,7 @@ function Main({ view, month }: { readonly view: ProposalView; readonly month: Da
   return (
     <>
       <section className="sheet" aria-label="How good this proposal is">
-        <Improve
-          key={`${shown.proof.points} ${String(shown.proof.gap)}`}
-          month={month}
-          start={proofWords(shown.proof)}
-        />
+        <Improve month={month} start={proofWords(shown.proof)} isFresh={shown.proof.isFresh} />
         {shown.proof.broken > 0 && (
           <p>
             <Link href={`/slate/propose/${month.slice(0, 7)}?why=1`}>
