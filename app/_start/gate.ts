@@ -8,11 +8,13 @@ import {
 import { createServer as createEncryptedServer } from "node:https";
 import type { AddressInfo } from "node:net";
 import {
+  doorFor,
   isFromOwnPage,
   isHomeAddress,
   isOwnHost,
   readSessionCookie,
   sessionCookie,
+  wayBack,
 } from "#lib/access/index.ts";
 import type { Database } from "#lib/db/index.ts";
 import { isLetIn, letIn, type LetInProblem } from "#lib/use-cases/let-in.ts";
@@ -106,8 +108,9 @@ async function letInAtTheDoor(
   request: IncomingMessage,
   response: ServerResponse,
 ): Promise<void> {
+  const back = wayBack(request.url ?? "/");
   if (request.method !== "POST") {
-    showPage(response, 200, letInPage(undefined));
+    showPage(response, 200, letInPage(doorFor(back), undefined));
     return;
   }
   const form = new URLSearchParams(await readForm(request));
@@ -122,12 +125,12 @@ async function letInAtTheDoor(
     showPage(
       response,
       outcome.problem.kind === "wait" ? 429 : 403,
-      letInPage(describe(outcome.problem)),
+      letInPage(doorFor(back), describe(outcome.problem)),
     );
     return;
   }
   response.writeHead(303, {
-    location: "/",
+    location: back,
     "set-cookie": sessionCookie(outcome.value, isEncrypted),
     "cache-control": "no-store",
   });
@@ -141,7 +144,7 @@ function describe(problem: LetInProblem): string {
     case "wrong-passphrase":
       return "That is not the passphrase. Mind capitals and spaces, and try again.";
     case "wait":
-      return `Too many tries. Wait ${problem.seconds} seconds, then try again.`;
+      return `Too many tries. Wait ${problem.seconds} ${problem.seconds === 1 ? "second" : "seconds"}, then try again.`;
   }
 }
 
@@ -150,7 +153,7 @@ function sendToTheDoor(request: IncomingMessage, response: ServerResponse): void
   const wantsPage =
     request.method === "GET" && (request.headers.accept ?? "").includes("text/html");
   if (wantsPage) {
-    response.writeHead(303, { location: LET_IN_PATH, "cache-control": "no-store" });
+    response.writeHead(303, { location: doorFor(request.url ?? "/"), "cache-control": "no-store" });
     response.end();
   } else {
     say(

@@ -1,8 +1,8 @@
 /**
  * The page where another device types the passphrase. It stands alone, without script or pictures, because
- * nothing of the program is handed out before the passphrase.
+ * nothing of the program is handed out before the passphrase. `action` is where the passphrase goes.
  */
-export function letInPage(problem: string | undefined): string {
+export function letInPage(action: string, problem: string | undefined): string {
   const error = problem === undefined ? "" : `<p id="error" role="alert">${escape(problem)}</p>`;
   const tied = problem === undefined ? "" : ' aria-invalid="true" aria-describedby="error"';
   return `<!doctype html>
@@ -25,7 +25,7 @@ button { margin-top: 1rem; min-height: 48px; padding: .5rem 1.5rem; font: inheri
 <main>
 <h1>Noonbook</h1>
 <p>Type the passphrase once, and this device is let in for thirty days.</p>
-<form method="post" action="/let-in">
+<form method="post" action="${escape(action)}">
 <label for="passphrase">Passphrase</label>
 <input id="passphrase" name="passphrase" type="password" autocomplete="current-password" required autofocus maxlength="200"${tied}>
 ${error}
@@ -36,5 +36,9 @@ ${error}
 }
 
 function escape(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+  return text
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }

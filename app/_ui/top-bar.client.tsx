@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { usePathname } from "next/navigation";
+import { WaitingFlag } from "#app/verdicts/waiting-flag.client.tsx";
 import { FindBox } from "./find-box.client.tsx";
 import { TinMark } from "./tin-mark.tsx";
 
@@ -51,6 +52,7 @@ export function TopBar({
         </nav>
       )}
       {seriesName !== undefined && <FindBox key={path} />}
+      <WaitingFlag path={path} />
       {isDemo && (
         <p className="demo">
           <span>Demo data: {seriesName}</span>

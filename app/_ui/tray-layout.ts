@@ -7,6 +7,8 @@ export type TrayPlace = {
   readonly height: number;
 };
 
+/** The drawing's own units, the handles of the tin included. */
+export const TRAY_VIEW = { x: -5, y: 0, width: 182, height: 130 } as const;
 const INSIDE = { left: 9, top: 9, width: 154, height: 110 };
 const GAP = 5;
 /** No compartment is drawn smaller than this share: a pinch of salt must stay readable. */
@@ -47,6 +49,21 @@ export function layTray(weights: readonly number[]): TrayPlace[] {
     };
   }
   return places;
+}
+
+/** Which compartment a point of the screen is in, by its place in the list; −1 for none. */
+export function compartmentAt(
+  point: { readonly clientX: number; readonly clientY: number },
+  drawing: { readonly left: number; readonly top: number; readonly width: number },
+  weights: readonly number[],
+): number {
+  const scale = TRAY_VIEW.width / drawing.width;
+  const x = TRAY_VIEW.x + (point.clientX - drawing.left) * scale;
+  const y = TRAY_VIEW.y + (point.clientY - drawing.top) * scale;
+  return layTray(weights).findIndex(
+    (place) =>
+      x >= place.x && x <= place.x + place.width && y >= place.y && y <= place.y + place.height,
+  );
 }
 
 const WIDTH_PER_LETTER = 0.56;

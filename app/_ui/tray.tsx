@@ -1,6 +1,6 @@
 import type { Colour, Pattern } from "#lib/catalog/index.ts";
 import { TINTS } from "./food-tint.ts";
-import { fitLabel, layTray, type TrayPlace } from "./tray-layout.ts";
+import { fitLabel, layTray, TRAY_VIEW, type TrayPlace } from "./tray-layout.ts";
 
 export type Compartment = {
   readonly key: string;
@@ -15,6 +15,7 @@ export type Compartment = {
   readonly mark?: "seen" | "broken" | "now" | undefined;
 };
 
+const VIEW = `${TRAY_VIEW.x} ${TRAY_VIEW.y} ${TRAY_VIEW.width} ${TRAY_VIEW.height}`;
 const EATEN = ["none eaten", "¼ eaten", "½ eaten", "¾ eaten", "all eaten"] as const;
 
 /** A lunch drawn as a tin of compartments; read out as a list of foods with their shares. */
@@ -27,12 +28,7 @@ export function Tray({
 }) {
   const places = layTray(compartments.map(({ grams }) => grams));
   return (
-    <svg
-      className="tray"
-      viewBox="-5 0 182 130"
-      role="img"
-      aria-label={readOut(compartments, empty)}
-    >
+    <svg className="tray" viewBox={VIEW} role="img" aria-label={readOut(compartments, empty)}>
       <use href="#tin" />
       {compartments.length === 0 && (
         <rect className="ghost" x="14" y="14" width="144" height="100" rx="12" />
@@ -146,7 +142,7 @@ function Crumbs({ place, colour }: { readonly place: TrayPlace; readonly colour:
 }
 
 function labelOf({ name, eaten }: Compartment): string {
-  return eaten === undefined ? name : `${name} ${EATEN[eaten] ?? ""}`;
+  return eaten === undefined ? name : `${name} ${EATEN[eaten] ?? ""}`.trim();
 }
 
 function readOut(compartments: readonly Compartment[], empty: string): string {

@@ -1,3 +1,5 @@
+import { format } from "date-fns";
+import { nearestFace, type FacePoints } from "#lib/reactions/index.ts";
 import type { VerdictDay } from "#lib/use-cases/load-verdict-day.ts";
 import { EATEN } from "./person.ts";
 import styles from "./verdicts.module.css";
@@ -11,7 +13,7 @@ export function Amendments({ amended }: { readonly amended: VerdictDay["amended"
         Amended later: {amended.length} {amended.length === 1 ? "verdict" : "verdicts"}
       </summary>
       <ul>
-        {amended.map(({ item, child, entries }) => (
+        {amended.map(({ item, child, facePoints, entries }) => (
           <li key={`${item} ${child}`}>
             <strong>
               {item}, {child}
@@ -20,8 +22,9 @@ export function Amendments({ amended }: { readonly amended: VerdictDay["amended"
               {entries.map(({ at, change }) => (
                 <li key={at.toISOString()} className="small">
                   {Object.entries(change)
-                    .map(([field, value]) => said(field, value))
+                    .map(([field, value]) => said(field, value, facePoints))
                     .join(", ")}
+                  <span className="quiet">, {format(at, "d MMM, HH:mm")}</span>
                 </li>
               ))}
             </ol>
@@ -32,10 +35,12 @@ export function Amendments({ amended }: { readonly amended: VerdictDay["amended"
   );
 }
 
-function said(field: string, value: string | number | null): string {
+function said(field: string, value: string | number | null, points: FacePoints): string {
   if (field === "eaten")
     return value === null ? "eaten: taken back" : `${EATEN[Number(value)]} eaten`;
   if (field === "face")
-    return value === null ? "face: taken back" : `face ${Math.round(Number(value))} of 100`;
+    return value === null
+      ? "face: taken back"
+      : `face “${nearestFace(Number(value), points).word.toLowerCase()}”`;
   return value === "" || value === null ? `${field}: taken back` : `${field}: “${value}”`;
 }

@@ -14,7 +14,7 @@ export function Portion({
   eaten,
   onEaten,
 }: {
-  readonly item: { readonly name: string; readonly colour: Colour; readonly pattern: Pattern };
+  readonly item: { readonly colour: Colour; readonly pattern: Pattern };
   readonly eaten: number | null;
   readonly onEaten: (quarters: number) => void;
 }) {
@@ -31,6 +31,7 @@ export function Portion({
     setDragged(undefined);
     if (dragged !== eaten) onEaten(dragged);
   };
+  const shown = dragged ?? eaten ?? undefined;
   return (
     <div
       className={styles.portion}
@@ -43,7 +44,15 @@ export function Portion({
       }}
     >
       <Tray
-        compartments={[{ ...item, key: "portion", grams: 1, eaten: dragged ?? eaten ?? undefined }]}
+        compartments={[
+          {
+            ...item,
+            key: "portion",
+            name: shown === undefined ? "drag down" : "",
+            grams: 1,
+            eaten: shown,
+          },
+        ]}
       />
     </div>
   );

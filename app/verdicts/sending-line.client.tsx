@@ -9,13 +9,12 @@ import styles from "./verdicts.module.css";
 export function SendingLine({
   waiting: { verdicts, facts, photos },
   sending,
-  isOpenOffline,
+  date,
   onRetry,
 }: {
   readonly waiting: AllWaiting;
   readonly sending: Sending | "busy" | undefined;
-  /** Whether this page would open again without a connection; undefined while that is not known. */
-  readonly isOpenOffline: boolean | undefined;
+  readonly date: string;
   readonly onRetry: () => void;
 }) {
   const open = [...verdicts, ...facts, ...photos].filter(({ problem }) => problem === undefined);
@@ -34,18 +33,9 @@ export function SendingLine({
             <a href="#not-kept">{refused === 1 ? "One is" : `${refused} are`} not kept: see why.</a>
           </p>
         )}
-        {count === 0 && isOpenOffline === true && (
-          <p className="small quiet">This day also opens without a connection.</p>
-        )}
-        {isOpenOffline === false && (
-          <p className="small quiet">
-            Without a connection, keep this page open until all is sent: over this address the
-            browser does not let it open again offline.
-          </p>
-        )}
       </div>
       {count > 0 && sending === "locked" && (
-        <a className="btn plain slim" href="/let-in">
+        <a className="btn plain slim" href={`/let-in?to=/verdicts/${date}`}>
           Sign in
         </a>
       )}
@@ -64,6 +54,18 @@ function sentence(count: number, sending: Sending | "busy" | undefined): string 
   if (sending === "locked") return `Kept on this phone. ${entries} until you sign in again.`;
   if (sending === "busy") return `Kept on this phone. ${entries}, sending …`;
   return `Kept on this phone. ${entries} for the kitchen network.`;
+}
+
+/** Whether this page would open again without a connection; nothing while that is not known. */
+export function OpenOffline({ isKept }: { readonly isKept: boolean | undefined }) {
+  if (isKept === undefined) return null;
+  return (
+    <p className="small quiet">
+      {isKept
+        ? "This day also opens without a connection."
+        : "Without a connection, keep this page open until all is sent: over this address the browser does not let it open again offline."}
+    </p>
+  );
 }
 
 /** Something the server will not keep. */

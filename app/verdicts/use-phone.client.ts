@@ -7,6 +7,7 @@ import { cellKey, type Cell, type DayState } from "./entry-answer.ts";
 import { oneAtATime } from "./one-at-a-time.ts";
 import { newId, openOutbox, type Outbox } from "./outbox.client.ts";
 import { askForDay, sendEntries, sendPhotos, type Hear, type Sending } from "./send.client.ts";
+import { noteWaiting } from "./waiting-flag.client.tsx";
 
 /** What the server said last of a day. */
 export type Given = {
@@ -44,12 +45,14 @@ export function usePhone(given: Given) {
       facts: await shelves.facts.waiting(),
       photos: await shelves.photos.waiting(),
     };
+    const count = Object.values(stored).reduce((sum, { length }) => sum + length, 0);
+    noteWaiting({ count, day: date });
     setWaiting((held) => ({
       verdicts: merge(stored.verdicts, held.verdicts, adding.current),
       facts: merge(stored.facts, held.facts, adding.current),
       photos: merge(stored.photos, held.photos, adding.current),
     }));
-  }, []);
+  }, [date]);
 
   useEffect(() => {
     const hear: Hear = {

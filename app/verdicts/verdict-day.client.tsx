@@ -9,7 +9,7 @@ import { FactsForm } from "./facts-form.client.tsx";
 import { useOpenOffline } from "./open-offline.client.ts";
 import type { Person } from "./person.ts";
 import { PhotoShelf } from "./photo-shelf.client.tsx";
-import { NotKept, SendingLine, type Refused } from "./sending-line.client.tsx";
+import { NotKept, OpenOffline, SendingLine, type Refused } from "./sending-line.client.tsx";
 import { usePhone, type Given } from "./use-phone.client.ts";
 import { useVerdicts } from "./use-verdicts.client.ts";
 import { VerdictDesk } from "./verdict-desk.client.tsx";
@@ -59,10 +59,11 @@ export function VerdictDay({
           });
         }}
       />
+      <OpenOffline isKept={isOpenOffline} />
       <SendingLine
         waiting={phone.waiting}
         sending={phone.sending}
-        isOpenOffline={isOpenOffline}
+        date={given.date}
         onRetry={() => void phone.send()}
       />
     </div>

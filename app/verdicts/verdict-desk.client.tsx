@@ -3,10 +3,10 @@
 import { useState } from "react";
 import type { VerdictItem } from "#lib/use-cases/load-verdict-day.ts";
 import { Face } from "#app/_ui/face.tsx";
-import { Tray } from "#app/_ui/tray.tsx";
 import { Conflicts, verdictClash, type Clash } from "./conflicts.client.tsx";
 import { ItemSheet } from "./item-sheet.client.tsx";
 import { verdictWords, type Person } from "./person.ts";
+import { TrayPicker } from "./tray-picker.client.tsx";
 import type { useVerdicts } from "./use-verdicts.client.ts";
 import styles from "./verdicts.module.css";
 
@@ -77,7 +77,8 @@ export function VerdictDesk({
         ))}
       </div>
       <Conflicts clashes={[...clashes, ...otherClashes]} />
-      <Tray
+      <TrayPicker
+        onPick={setChosenId}
         compartments={items.map((one) => ({
           ...one,
           key: one.id,

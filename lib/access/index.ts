@@ -9,3 +9,4 @@ export {
   sessionCookie,
 } from "./session-cookie.ts";
 export { isFromOwnPage, isOwnHost } from "./own-door.ts";
+export { doorFor, wayBack } from "./way-back.ts";

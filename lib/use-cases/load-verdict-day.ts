@@ -43,6 +43,7 @@ export type VerdictDay = {
   readonly amended: readonly {
     readonly item: string;
     readonly child: string;
+    readonly facePoints: FacePoints;
     readonly entries: readonly Amendment[];
   }[];
   readonly facts: FactsState;
@@ -105,7 +106,7 @@ async function readAmended(
         at: madeAt,
         change: parseColumn(Change, changeJson, "ReactionEvent.change"),
       }));
-      return [{ item: item.name, child: child.name, entries }];
+      return [{ item: item.name, child: child.name, facePoints: child.facePoints, entries }];
     },
   );
 }

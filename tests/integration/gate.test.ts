@@ -15,6 +15,16 @@ import { testContext } from "#tests/support/test-context.ts";
 
 const PHRASE = "four lamps over the quay";
 
+const WAYS_BACK = [
+  ["/verdicts/2026-03-11", "/verdicts/2026-03-11"],
+  ["/larder?show=all", "/larder?show=all"],
+  ["//elsewhere.example", "/"],
+  ["/\\elsewhere.example", "/"],
+  ["https://elsewhere.example", "/"],
+  ["/slate\r\nset-cookie: a=b", "/"],
+  ["/let-in?to=/let-in", "/"],
+] as const;
+
 type Behind = {
   readonly port: number;
   readonly seen: { url: string; headers: IncomingHttpHeaders; body: string }[];
@@ -62,7 +72,7 @@ describe("the gate", () => {
       redirect: "manual",
       headers: { accept: "text/html" },
     });
-    expect([page.status, page.headers.get("location")]).toEqual([303, "/let-in"]);
+    expect([page.status, page.headers.get("location")]).toEqual([303, "/let-in?to=%2Fslate"]);
     // Under "no-referrer" a browser would send the form with the origin "null" (Fetch standard).
     const door = await fetch(`${origin}/let-in`);
     expect(door.headers.get("referrer-policy")).toBe("same-origin");
@@ -86,9 +96,19 @@ describe("the gate", () => {
     expect(reached?.headers.host).toBe(`127.0.0.1:${server.port}`);
     expect(reached?.headers.origin).toBe(`http://127.0.0.1:${server.port}`);
     expect(reached?.headers["x-forwarded-host"]).toBeUndefined();
-    expect((await listDevices({ db, now: new Date() })).map(({ device }) => device)).toEqual([
-      "a phone",
-    ]);
+    const devices = await listDevices({ db, now: new Date() });
+    expect(devices.map(({ device }) => device)).toEqual(["a phone"]);
+
+    // Who asked for a page before is led back there, and never to another host.
+    const asked = await fetch(`${origin}/let-in?to=%2Fverdicts%2F2026-03-11`);
+    expect(await asked.text()).toContain('action="/let-in?to=%2Fverdicts%2F2026-03-11"');
+    for (const [to, leads] of WAYS_BACK) {
+      const address = `${origin}/let-in?to=${encodeURIComponent(to)}`;
+      const body = new URLSearchParams({ passphrase: PHRASE });
+      const headers = { origin };
+      const inside = await fetch(address, { method: "POST", redirect: "manual", headers, body });
+      expect([to, inside.status, inside.headers.get("location")]).toEqual([to, 303, leads]);
+    }
 
     await sendOut({ db }, {});
     expect((await fetch(`${origin}/slate`, { headers: { cookie } })).status).toBe(401);

@@ -46,11 +46,11 @@ export default async function PhonesPage() {
                 {devices.map(({ id, device, createdAt, seenAt }) => (
                   <li key={id}>
                     <span>
-                      {device}
+                      {kindOf(device)}
                       <br />
                       <span className="small quiet">
                         let in {format(createdAt, "d MMM, HH:mm")}, last seen{" "}
-                        {format(seenAt, "d MMM, HH:mm")}
+                        {format(seenAt, "d MMM, HH:mm")}. It calls itself “{device}”.
                       </span>
                     </span>
                     <SendOutButton id={id} label="Send out" />
@@ -64,6 +64,11 @@ export default async function PhonesPage() {
       </div>
     </>
   );
+}
+
+/** Browsers of phones say “Mobi” of themselves (common practice, no source). */
+function kindOf(device: string): string {
+  return device.includes("Mobi") ? "A phone" : "A tablet or computer";
 }
 
 async function Addresses({ isSet }: { readonly isSet: boolean }) {

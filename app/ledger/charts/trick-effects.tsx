@@ -10,8 +10,10 @@ const DRAWN = 12;
 
 /** How much more was eaten with a trick than without, for the same child and food. */
 export function TrickEffects({ view }: { readonly view: LedgerView }) {
-  const drawn = view.tricks.slice(0, DRAWN);
   const clear = view.tricks.filter(({ low }) => low > 0);
+  const others = view.tricks.filter(({ low }) => low <= 0);
+  // What the sentence names is drawn in any case.
+  const drawn = [...clear, ...others].slice(0, DRAWN);
   const says =
     clear.length === 0
       ? "No trick stands clear of chance: every interval reaches zero."
@@ -67,7 +69,7 @@ function draw(effects: readonly Effect[], width: number): PlotOptions {
   return {
     width,
     height: 46 + effects.length * 27,
-    marginLeft: 132,
+    marginLeft: 146,
     marginRight: 16,
     marginTop: 6,
     x: { domain: [-reach, reach], label: null },
