@@ -1,29 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import type { Browser } from "playwright-core";
+import { expect, test } from "vitest";
 import sharp from "sharp";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 import { jpegSegments } from "#tests/support/jpeg-segments.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
 
 const DAY = "/verdicts/2026-03-10";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.getByRole("heading", { name: "March 2026" }).waitFor();
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 /** A phone's picture lying on its side, with maker, place and time in it. */
 function phonePicture(): Promise<Buffer> {
@@ -38,8 +22,8 @@ function phonePicture(): Promise<Buffer> {
 }
 
 test("the facts of a day are typed, corrected and kept as the fields are left", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(server.url + DAY);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(demo.url + DAY);
   const minutes = page.getByLabel("Minutes it took (optional)");
   const hard = page.getByLabel("What was hard (optional)");
   const pickups = page.getByLabel("Pick-ups: what the camera missed (optional)");
@@ -64,9 +48,12 @@ test("the facts of a day are typed, corrected and kept as the fields are left", 
 
 test("two phones say different minutes: both are kept, and one asks", async () => {
   const day = "/verdicts/2026-03-09";
-  const phones = [await openPage(browser, { width: 390 }), await openPage(browser, { width: 390 })];
+  const phones = [
+    await openPage(demo.browser, { width: 390 }),
+    await openPage(demo.browser, { width: 390 }),
+  ];
   for (const { page } of phones) {
-    await page.goto(server.url + day);
+    await page.goto(demo.url + day);
     await page.getByText("This day also opens without a connection.").waitFor();
     await page.context().setOffline(true);
   }
@@ -89,8 +76,8 @@ test("two phones say different minutes: both are kept, and one asks", async () =
 });
 
 test("a photo is kept upright with nothing else in it, shown, and taken back", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(server.url + DAY);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(demo.url + DAY);
   const taken = await phonePicture();
   expect(taken.includes("Harbour Optics")).toBe(true);
   const photo = { name: "IMG_0001.jpg", mimeType: "image/jpeg", buffer: taken };
@@ -100,26 +87,26 @@ test("a photo is kept upright with nothing else in it, shown, and taken back", a
   await shown.waitFor();
   const link = page.getByRole("link", { name: "Photo 1 of this lunch" });
   const address = (await link.getAttribute("href")) ?? "";
-  const response = await page.request.get(server.url + address);
+  const response = await page.request.get(demo.url + address);
   const kept = await response.body();
   expect(await sharp(kept).metadata()).toMatchObject({ width: 200, height: 300 });
   // No Exif, XMP or IPTC segment (ITU-T T.81, B.2.4.6: APP1 to APP15).
   const extra = jpegSegments(kept).filter(({ marker }) => marker >= 0xffe1 && marker <= 0xffef);
   expect(extra).toEqual([]);
   expect(kept.includes("Harbour Optics")).toBe(false);
-  const sheet = await page.request.get(`${server.url}/photos/week/2026-03-09`);
+  const sheet = await page.request.get(`${demo.url}/photos/week/2026-03-09`);
   expect([sheet.status(), sheet.headers()["content-type"]]).toEqual([200, "image/jpeg"]);
 
   await page.getByRole("button", { name: "Remove photo 1" }).click();
   await shown.waitFor({ state: "detached" });
-  expect((await page.request.get(server.url + address)).status()).toBe(404);
+  expect((await page.request.get(demo.url + address)).status()).toBe(404);
   expect(complaints).toEqual([]);
   await page.context().close();
 });
 
 test("a file that is no picture is refused in words, and the page stays", async () => {
-  const { page } = await openPage(browser, { width: 390 });
-  await page.goto(server.url + DAY);
+  const { page } = await openPage(demo.browser, { width: 390 });
+  await page.goto(demo.url + DAY);
   const text = { name: "note.jpg", mimeType: "image/jpeg", buffer: Buffer.from("not a picture") };
   await page.getByLabel("Take or choose a photo").setInputFiles(text);
   await page.getByRole("button", { name: "Keep the photo" }).click();
@@ -137,8 +124,8 @@ test.each([
   [1280, false],
   [1280, true],
 ])("with a photo on its shelf the page passes axe at %i px (dark: %s)", async (width, dark) => {
-  const { page } = await openPage(browser, { width, dark });
-  await page.goto(server.url + DAY);
+  const { page } = await openPage(demo.browser, { width, dark });
+  await page.goto(demo.url + DAY);
   const photo = { name: "a.jpg", mimeType: "image/jpeg", buffer: await phonePicture() };
   await page.getByLabel("Take or choose a photo").setInputFiles(photo);
   await page.getByRole("button", { name: "Keep the photo" }).click();

@@ -1,29 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import type { Browser } from "playwright-core";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.getByRole("heading", { name: "March 2026" }).waitFor();
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 test("from the ledger to a child and a food, with charts that are read out and have tables", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/slate`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/slate`);
   await page.getByRole("link", { name: "Ledger", exact: true }).click();
   await page.getByRole("heading", { name: "What the records say" }).waitFor();
   await page.getByRole("img", { name: /^Eaten share, week by week\. .*Biscuit/ }).waitFor();
@@ -56,8 +40,8 @@ test.each(
 )(
   "$address at $width px, dark $dark: no accessibility finding, nothing wider than the screen",
   async ({ address, width, dark }) => {
-    const { page, complaints } = await openPage(browser, { width, dark });
-    expect((await page.goto(server.url + address))?.status()).toBe(200);
+    const { page, complaints } = await openPage(demo.browser, { width, dark });
+    expect((await page.goto(demo.url + address))?.status()).toBe(200);
     expect(await axeFindings(page)).toEqual([]);
     const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");
     expect(overflow).toBeLessThanOrEqual(0);
@@ -69,6 +53,6 @@ test.each(
 test.each(["/ledger/child/nobody", "/ledger/food/nothing"])(
   "%s leads to no record and says so with 404",
   async (address) => {
-    expect((await fetch(server.url + address)).status).toBe(404);
+    expect((await fetch(demo.url + address)).status).toBe(404);
   },
 );

@@ -1,30 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import type { Browser } from "playwright-core";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { expect, test } from "vitest";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
 const DAY = "/verdicts/2026-03-11";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.getByRole("heading", { name: "March 2026" }).waitFor();
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 test("an item is chosen on the tray and emptied on its drawing; the whole child takes two taps an item", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(server.url + DAY);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(demo.url + DAY);
   await page.getByText("This day also opens without a connection.").waitFor();
   const items = page.getByRole("group", { name: "Which item" });
   const count = await items.getByRole("button").count();
@@ -75,16 +59,16 @@ test("an item is chosen on the tray and emptied on its drawing; the whole child 
 });
 
 test("what could not be sent is told in every other room, with the way to where it is sent", async () => {
-  const { page } = await openPage(browser, { width: 390 });
+  const { page } = await openPage(demo.browser, { width: 390 });
   await page.route("**/verdicts/entries", (route) => route.fulfill({ status: 503 }));
-  await page.goto(server.url + DAY);
+  await page.goto(demo.url + DAY);
   await page.getByRole("button", { name: /^Pepper/ }).click();
   await page
     .getByRole("group", { name: "How much was eaten?" })
     .getByRole("button", { name: "¼" })
     .click();
   await page.getByText("Kept on this phone. 1 entry waits for the kitchen network.").waitFor();
-  await page.goto(`${server.url}/ledger`);
+  await page.goto(`${demo.url}/ledger`);
   const flag = page.getByRole("link", { name: "1 entry waits on this phone: send" });
   await flag.waitFor();
   await page.unroute("**/verdicts/entries");

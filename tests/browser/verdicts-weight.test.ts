@@ -1,28 +1,12 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import type { Browser } from "playwright-core";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { expect, test } from "vitest";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.getByRole("heading", { name: "March 2026" }).waitFor();
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 /** Bytes of script that a page brings into the browser, as sent over the line and unpacked. */
 async function scriptOf(address: string): Promise<{ sent: number; unpacked: number }> {
-  const { page } = await openPage(browser, { width: 390 });
+  const { page } = await openPage(demo.browser, { width: 390 });
   const sizes: Promise<{ sent: number; unpacked: number }>[] = [];
   page.on("requestfinished", (request) => {
     if (request.resourceType() !== "script") return;
@@ -32,7 +16,7 @@ async function scriptOf(address: string): Promise<{ sent: number; unpacked: numb
       ),
     );
   });
-  await page.goto(server.url + address, { waitUntil: "networkidle" });
+  await page.goto(demo.url + address, { waitUntil: "networkidle" });
   const all = await Promise.all(sizes);
   await page.context().close();
   return all.reduce(

@@ -6,6 +6,7 @@ import sharp from "sharp";
 import { expect, test } from "vitest";
 import { mondayOf } from "#lib/calendar/index.ts";
 import type { Context } from "#lib/use-cases/context.ts";
+import { squareCollage } from "#lib/use-cases/photos/arrange-pictures.ts";
 import { cleanPicture } from "#lib/use-cases/photos/clean-picture.ts";
 import {
   addPhoto,
@@ -189,3 +190,34 @@ test("a week makes a contact sheet of five a row and a square, without metadata"
   for (const picture of [sheet, square])
     expect(jpegSegments(picture).some(({ marker }) => marker === 0xffe1)).toBe(false);
 });
+
+test.each([1, 2, 3, 5, 7, 9, 12])(
+  "a square of %i pictures shows as many as nine, each once, and fills the square",
+  async (count) => {
+    const colours = Array.from({ length: count }, (_, index) => ({
+      r: 20 + 20 * index,
+      g: 0,
+      b: 0,
+    }));
+    const pictures = await Promise.all(
+      colours.map((background) =>
+        sharp({ create: { width: 60, height: 40, channels: 3, background } })
+          .png()
+          .toBuffer(),
+      ),
+    );
+    const square = await squareCollage(pictures);
+    const { data, info } = await sharp(square).raw().toBuffer({ resolveWithObject: true });
+    expect([info.width, info.height]).toEqual([1080, 1080]);
+    const seen = new Map<number, number>();
+    for (let at = 0; at < data.length; at += info.channels) {
+      const [red = 0, green = 0] = [data[at], data[at + 1]];
+      if (green < 30)
+        seen.set(Math.round((red - 20) / 20), (seen.get(Math.round((red - 20) / 20)) ?? 0) + 1);
+    }
+    const large = [...seen].filter(([, pixels]) => pixels > 20_000).map(([index]) => index);
+    expect(large.sort((a, b) => a - b)).toEqual(colours.slice(0, 9).map((_, index) => index));
+    const covered = [...seen.values()].reduce((sum, pixels) => sum + pixels, 0);
+    expect(covered / 1080 ** 2).toBeGreaterThan(0.9);
+  },
+);

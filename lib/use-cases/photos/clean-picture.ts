@@ -46,5 +46,5 @@ export async function cleanPicture(bytes: Buffer): Promise<Result<CleanPicture, 
 export function describePictureProblem({ kind }: PictureProblem): string {
   return kind === "too-big"
     ? "This file is over 20 MB. Send a smaller one."
-    : "This is no picture that can be read here. JPEG, PNG, WebP, AVIF, TIFF and GIF are.";
+    : "This is no picture that can be read here. JPEG, PNG, WebP, AVIF, TIFF and GIF are; a camera that saves HEIF can be set to JPEG.";
 }

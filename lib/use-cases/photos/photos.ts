@@ -1,6 +1,6 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { ok, refuse, type Result } from "#lib/base/index.ts";
+import { groupBy, ok, refuse, type Result } from "#lib/base/index.ts";
 import { addDays, type Day } from "#lib/calendar/index.ts";
 import { inTransaction } from "#lib/db/index.ts";
 import type { Context } from "../context.ts";
@@ -118,14 +118,22 @@ export async function weekPicture(
   const photos = await db.photo.findMany({
     where: { lunch: { date: { gte: monday, lte: addDays(monday, 6) } } },
     orderBy: [{ lunch: { date: "asc" } }, { position: "asc" }],
-    select: { file: true },
+    select: { file: true, lunchId: true },
   });
+  const chosen = shape === "sheet" ? photos : dayByDay(photos);
   const read = await Promise.all(
-    photos.map(({ file }) => readFile(path.join(folder, file)).catch(() => undefined)),
+    chosen.map(({ file }) => readFile(path.join(folder, file)).catch(() => undefined)),
   );
   const pictures = read.filter((picture) => picture !== undefined);
   if (pictures.length === 0) return undefined;
   return shape === "sheet" ? contactSheet(pictures) : squareCollage(pictures);
+}
+
+/** The first photo of each day, then the second of each, and so on: a post shows the whole week. */
+function dayByDay<Photo extends { readonly lunchId: string }>(photos: readonly Photo[]): Photo[] {
+  const days = [...groupBy(photos, ({ lunchId }) => lunchId).values()];
+  const turns = Math.max(0, ...days.map(({ length }) => length));
+  return Array.from({ length: turns }, (_, turn) => days.flatMap((own) => own[turn] ?? [])).flat();
 }
 
 /** Words for a refusal. */
