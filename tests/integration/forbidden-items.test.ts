@@ -122,7 +122,9 @@ test("a young child, a recall and a jar that cools too soon keep foods out too; 
   // Of the crackers, one product is recalled: they stay while another is sold, and go with the last.
   const recalled = { foodId: "saltine-crackers", recalledAt: context.now };
   await db.product.create({ data: { ...recalled, id: "one", name: "First box" } });
-  const other = await db.product.create({ data: { foodId: "saltine-crackers", name: "Second box" } });
+  const other = await db.product.create({
+    data: { foodId: "saltine-crackers", name: "Second box" },
+  });
   expect([...(await namesOf("unavailable")).values()]).toEqual([["hummus"]]);
   await db.product.update({ where: { id: other.id }, data: { status: "discontinued" } });
   expect([...(await namesOf("unavailable")).values()].flat().sort()).toEqual([

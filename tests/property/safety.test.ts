@@ -36,7 +36,14 @@ const boxItem: fc.Arbitrary<BoxItem> = fc
     if (!food) throw new Error("The catalogue is shorter than the index.");
     return {
       ...{ id: food.id, food: { ...food, ...marks }, part: food.parts[0] ?? "extra" },
-      ...{ grams: food.servingGrams, trickIds: [], notFor, product, recall: null, maybeRecalled: null },
+      ...{
+        grams: food.servingGrams,
+        trickIds: [],
+        notFor,
+        product,
+        recall: null,
+        maybeRecalled: null,
+      },
     };
   });
 const boxChild = (id: string): fc.Arbitrary<BoxChild> =>
