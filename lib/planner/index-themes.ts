@@ -1,6 +1,6 @@
-import { dayNumber } from "#lib/calendar/index.ts";
+import { dayNumber, type Day } from "#lib/calendar/index.ts";
 import type { IndexedProblem } from "./indexed.ts";
-import type { PlanProblem } from "./problem.ts";
+import type { PlanProblem, PlanTheme } from "./problem.ts";
 import { POINTS } from "./weights.ts";
 
 /** No plan is this long: a theme comes at most once in it. */
@@ -28,7 +28,9 @@ export function indexThemes(
       const isOut = theme.notIn.some((out) => out.monday === monday);
       themeAllowed[place] = isResting || isOut ? 0 : 1;
       const bonus = theme.bonus.filter((entry) => entry.monday === monday);
-      themeValues[place] = weights.theme * bonus.reduce((sum, { points }) => sum + points, 0);
+      themeValues[place] =
+        weights.theme * bonus.reduce((sum, { points }) => sum + points, 0) +
+        freshThemePoints(theme, monday, weights.fresh);
     });
   });
   return {
@@ -52,6 +54,16 @@ function fitsOf(problem: PlanProblem, themeIndex: ReadonlyMap<string, number>): 
     }
   });
   return fits;
+}
+
+/** Points of a week for how long viewers have not seen its theme: all of them for one never seen. */
+export function freshThemePoints({ shownOn }: PlanTheme, monday: Day, weight: number): number {
+  const past = shownOn
+    .map((shown) => dayNumber(monday) - dayNumber(shown))
+    .filter((days) => days > 0);
+  const days = Math.min(...past);
+  const share = past.length === 0 ? 1 : Math.min(0.5, days / POINTS.freshThemeDays);
+  return weight * POINTS.freshTheme * share;
 }
 
 function gapsBetween(problem: PlanProblem, themeIndex: ReadonlyMap<string, number>): Int32Array {

@@ -1,5 +1,6 @@
 import { daysBetween, type Day } from "#lib/calendar/index.ts";
 import { indexProblem } from "./index-problem.ts";
+import { freshThemePoints } from "./index-themes.ts";
 import { itemAims } from "./item-aims.ts";
 import { stateOf } from "./plan-state.ts";
 import type { Plan, PlanItem, PlannedLunch, PlannedWeek, PlanProblem } from "./problem.ts";
@@ -30,6 +31,8 @@ function planAims(problem: PlanProblem, plan: Plan): AimPoints {
   const add = (aim: Aim, points: number): void => void (aims[aim] += points);
   for (const week of plan.weeks) {
     add("theme", problem.weights.theme * themeBonus(problem, week));
+    const theme = problem.themes.find(({ id }) => id === week.themeId);
+    if (theme) add("fresh", freshThemePoints(theme, week.monday, problem.weights.fresh));
     for (const lunch of week.lunches) {
       const items = itemsOf(lunch);
       for (const item of items) {

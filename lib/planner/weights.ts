@@ -44,12 +44,13 @@ export const DEFAULT_WEIGHTS: Weights = {
 };
 
 /**
- * Points at slider position 1. Common practice, no source: chosen so that one clearly liked item is
- * worth about two that fit the theme, and a spared shop about one liked item.
+ * Points at slider position 1. Common practice, no source: chosen so that a quarter of an item eaten more
+ * is worth about one that fits the theme, and a spared shop a third of one; on the demo year refusals,
+ * echo and waste fall against plain filling at these.
  */
 export const POINTS = {
   /** For an item that all children eat up. */
-  liked: 10,
+  liked: 25,
   /** Share of the worst-off child in `liked`; the rest is the mean of all. */
   worstOffShare: 0.3,
   /** For an item that fits the theme fully, up to `themeItemsMax` of them in a lunch. */
@@ -58,6 +59,10 @@ export const POINTS = {
   /** For an item unseen for `freshDays` or longer, or never. */
   fresh: 4,
   freshDays: 120,
+  /** For a week's theme that viewers have never seen; a returning one gets half at most. */
+  freshTheme: 20,
+  /** Days until a theme is fresh again. */
+  freshThemeDays: 730,
   /** For each further item of the same family in a week. */
   familyRepeat: -5,
   /** For a food no child knows yet, and for one standard deviation (a whole share) still unknown. */

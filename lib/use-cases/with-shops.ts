@@ -3,13 +3,16 @@ import type { Day } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
 import { readGroupPlaces, readHomeMade, readOnSale, readShops, type Db } from "#lib/db/index.ts";
 import type { PlanProblem } from "#lib/planner/index.ts";
+import { foodOnSale } from "./errands/offers.ts";
+import { likelyWasteCents } from "./likely-waste.ts";
 
 /** The planner lists every tour of shops, so the nearest so many take part. */
 const SHOPS_MAX = 8;
 
 /**
  * The problem with the shops each item can be had at: those of its food's products, else those that sell
- * its group, as the errands assume it too. What is made at home needs no shop.
+ * its group, as the errands assume it too, and the money likely to spoil of the packs sold there. What is
+ * made at home needs no shop.
  */
 export async function withShops(
   db: Db,
@@ -35,9 +38,22 @@ export async function withShops(
     return shops.filter(({ id }) => own.has(id)).map(({ id }) => id);
   };
   const known = new Map(foodIds.map((foodId) => [foodId, shopsOf(foodId)]));
+  const ground = { places, shops };
+  const wasteOf = new Map<string, number>(
+    foods
+      .filter(({ id }) => known.has(id) && !homeMade.has(id))
+      .map((food) => {
+        const sale = foodOnSale(food, { ...ground, onSale: sellers.get(food.id) ?? [] });
+        return [food.id, likelyWasteCents(food, sale, problem.children.length)];
+      }),
+  );
   return {
     ...problem,
     shops: shops.map(({ id, name }) => ({ id, name, effort: 1 })),
-    items: problem.items.map((item) => ({ ...item, shopIds: known.get(item.foodId) ?? [] })),
+    items: problem.items.map((item) => ({
+      ...item,
+      shopIds: known.get(item.foodId) ?? [],
+      wasteCents: wasteOf.get(item.foodId) ?? 0,
+    })),
   };
 }

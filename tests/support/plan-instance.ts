@@ -126,7 +126,8 @@ export function planInstance(size: InstanceSize): PlanProblem {
     locks: [],
     wishes: [{ itemIds: sample(2), date: null, points: 4 }],
     newFoods: { perLunchMax: 1, perWeekMax: 3, perWeekMin: size.items < 50 ? 0 : 1 },
-    weights: DEFAULT_WEIGHTS,
+    // Liking at the size of the other aims: a larger one would only dilute a gap given in percent.
+    weights: { ...DEFAULT_WEIGHTS, liked: 0.4 },
   };
 }
 

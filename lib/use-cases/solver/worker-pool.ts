@@ -16,6 +16,12 @@ export type ReadyWorker = {
  */
 const waiting: Promise<ReadyWorker>[] = shared("noonbook.solver.waiting", () => []);
 
+/**
+ * A worker's own heap, besides the solver's memory: a month's programs are a few megabytes each, and a
+ * small nursery keeps those that were let go from piling up.
+ */
+const HEAP = { maxYoungGenerationSizeMb: 8, maxOldGenerationSizeMb: 192 } as const;
+
 /** Loads workers ahead; the page where planning starts may call it. */
 export function warmUp(count = 2): void {
   while (waiting.length < count) waiting.push(startWorker());
@@ -37,7 +43,7 @@ function startWorker(): Promise<ReadyWorker> {
   // swallow the worker.
   const root = process.cwd();
   const file = path.join(/* turbopackIgnore: true */ root, "lib/use-cases/solver/start-worker.mjs");
-  const worker = new Worker(file, { execArgv: [] });
+  const worker = new Worker(file, { execArgv: [], resourceLimits: HEAP });
   worker.unref();
   return new Promise((resolve, reject) => {
     worker.once("error", reject);
