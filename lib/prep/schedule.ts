@@ -7,7 +7,7 @@ import { buildModel } from "./solver/model.ts";
 import { Search } from "./solver/search.ts";
 
 /** Steps that `schedule` may take when nothing else is said. */
-export const USUAL_STEPS = 40_000;
+export const USUAL_STEPS = 60_000;
 
 /** Cells of the time table that the first heuristic may fill. */
 const TABLE_MAX = 2_000_000;

@@ -1,9 +1,13 @@
 import fc from "fast-check";
 import { planKitchen } from "#lib/kitchen/index.ts";
-import { schedule } from "#lib/prep/index.ts";
+import { schedule, type SchedulingProblem } from "#lib/prep/index.ts";
 import { brokenRules } from "#tests/support/check-schedule.ts";
 import { kitchenCases, USUAL } from "#tests/support/kitchen-mornings.ts";
 import { maxLagProjects } from "#tests/support/max-lag-projects.ts";
+import { leastByPairs } from "#tests/support/pair-search.ts";
+
+/** Where the second search gives up. */
+const SECOND_SEARCH_NODES = 100_000;
 
 type Figure = { readonly name: string; readonly value: number; readonly unit: string };
 
@@ -28,8 +32,11 @@ export function benchKitchen(): Figure[] {
 
 /** Projects with maximal lags: how many are decided, none wrongly. */
 export function benchMaxLags(): Figure[] {
-  return [10, 20].flatMap((activities) => {
-    const problems = maxLagProjects(90, activities, "max lags");
+  return [
+    [10, 240],
+    [20, 90],
+  ].flatMap(([activities = 10, size = 240]) => {
+    const problems = maxLagProjects(size, activities, "max lags");
     const runs = problems.map((problem) => timed(() => schedule(problem)));
     const kinds = runs.map(({ value }, index) => {
       if ("conflict" in value) return "refuted";
@@ -41,12 +48,34 @@ export function benchMaxLags(): Figure[] {
     const of = (kind: string): number => kinds.filter((one) => one === kind).length;
     const name = `prep, own projects with maximal lags, ${activities} activities`;
     return [
+      count(`${name}, decided`, of("proven") + of("refuted"), runs.length),
       count(`${name}, proven`, of("proven"), runs.length),
       count(`${name}, refuted`, of("refuted"), runs.length),
       count(`${name}, a rule broken`, of("wrong"), runs.length),
+      ...(activities === 10 ? confirmedBy(name, problems, runs) : []),
       ...times(name, runs),
     ];
   });
+}
+
+/** How many answers a second, unlike search confirms, and how many it contradicts. */
+function confirmedBy(
+  name: string,
+  problems: readonly SchedulingProblem[],
+  runs: readonly { readonly value: ReturnType<typeof schedule> }[],
+): Figure[] {
+  const verdicts = problems.map((problem, index) => {
+    const least = leastByPairs(problem, SECOND_SEARCH_NODES);
+    const found = runs[index]?.value;
+    if (least === "gave up" || !found) return "open";
+    const own = "starts" in found && found.optimal ? found.makespan : undefined;
+    return own === least ? "same" : "other";
+  });
+  const of = (verdict: string): number => verdicts.filter((one) => one === verdict).length;
+  return [
+    count(`${name}, confirmed by a second search`, of("same"), problems.length),
+    count(`${name}, contradicted by it`, of("other"), problems.length),
+  ];
 }
 
 function timed<Value>(work: () => Value): { readonly value: Value; readonly ms: number } {

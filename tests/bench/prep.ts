@@ -1,4 +1,6 @@
 import { schedule } from "#lib/prep/index.ts";
+import { brokenRules } from "#tests/support/check-schedule.ts";
+import { J30_CELLS, j30Project } from "#tests/support/project-sets.ts";
 import { psplibInstances } from "#tests/support/psplib.ts";
 import { benchKitchen, benchMaxLags } from "./kitchen.ts";
 
@@ -31,8 +33,56 @@ export function benchPrep(): { name: string; value: number; unit: string }[] {
     named("mean gap to the bound", mean(runs.map((r) => 100 * (1 - r.bound / r.makespan))), "%"),
     named("median time", seconds[seconds.length >> 1] ?? 0, "s"),
     named("longest time", seconds.at(-1) ?? 0, "s"),
+    ...benchOwnJ30(),
     ...benchMaxLags(),
     ...benchKitchen(),
+  ];
+}
+
+/** As many own projects of each of the 48 cells; the published set has ten of each. */
+const PER_CELL = 5;
+const SECONDS_MAX = 2;
+
+/** Projects made as the published set was: how many are proven in time, and none by a broken schedule. */
+function benchOwnJ30(): { name: string; value: number; unit: string }[] {
+  const runs = J30_CELLS.flatMap((cell) =>
+    Array.from({ length: PER_CELL }, (_, seed) => {
+      const problem = j30Project(cell, seed);
+      const start = performance.now();
+      const found = schedule(problem);
+      const seconds = (performance.now() - start) / 1000;
+      if (!("starts" in found)) throw new Error("A project without greatest lags has a schedule.");
+      const broken = brokenRules(problem, found.starts, found.makespan);
+      return { ...found, seconds, isBroken: broken.length > 0 };
+    }),
+  );
+  const seconds = runs.map((run) => run.seconds).sort((one, other) => one - other);
+  const share = (of: (run: (typeof runs)[number]) => boolean): number =>
+    (100 * runs.filter(of).length) / runs.length;
+  const named = (what: string, value: number, unit: string) => ({
+    name: `prep, ${runs.length} own projects like j30, ${what}`,
+    value,
+    unit,
+  });
+  return [
+    named(
+      "proven",
+      share(({ optimal }) => optimal),
+      "%",
+    ),
+    named(
+      "proven within 2 s",
+      share((run) => run.optimal && run.seconds <= SECONDS_MAX),
+      "%",
+    ),
+    named(
+      "a rule broken",
+      share(({ isBroken }) => isBroken),
+      "%",
+    ),
+    named("mean gap to the bound", mean(runs.map((r) => 100 * (1 - r.bound / r.makespan))), "%"),
+    named("median time", seconds[seconds.length >> 1] ?? 0, "s"),
+    named("95th percentile of time", seconds[Math.floor(0.95 * seconds.length)] ?? 0, "s"),
   ];
 }
 

@@ -3,6 +3,8 @@ import { expect, test } from "vitest";
 import { schedule, type SchedulingProblem } from "#lib/prep/index.ts";
 import { brokenRules } from "#tests/support/check-schedule.ts";
 import { exhaustiveMakespan } from "#tests/support/exhaustive-schedule.ts";
+import { maxLagProjects } from "#tests/support/max-lag-projects.ts";
+import { leastByPairs } from "#tests/support/pair-search.ts";
 
 const RESOURCES = { cook: 2, oven: 1 };
 
@@ -77,6 +79,26 @@ test("ten activities with greatest lags are always decided", () => {
     { numRuns: 200, seed: 10 },
   );
   expect(seen.solved).toBeGreaterThan(20);
+  expect(seen.refuted).toBeGreaterThan(20);
+});
+
+test("ten activities with greatest lags end when a second, unlike search says, or never", () => {
+  const seen = { confirmed: 0, refuted: 0 };
+  const projects = maxLagProjects(200, 10, "two searches");
+  for (const [index, problem] of projects.entries()) {
+    const found = schedule(problem);
+    if ("starts" in found)
+      expect(brokenRules(problem, found.starts, found.makespan), `${index}`).toEqual([]);
+    const least = leastByPairs(problem, 10_000);
+    if (least === "gave up") continue;
+    seen.confirmed += 1;
+    if (least === undefined) {
+      seen.refuted += 1;
+      expect(found, `${index}`).toHaveProperty("conflict");
+    } else
+      expect(found, `${index}`).toMatchObject({ makespan: least, bound: least, optimal: true });
+  }
+  expect(seen.confirmed).toBeGreaterThan(185);
   expect(seen.refuted).toBeGreaterThan(20);
 });
 

@@ -28,11 +28,11 @@ export class Analysis {
   private readonly sides = new IntList(64);
   private readonly reasons = new IntList(64);
   private readonly atoms = new IntList(64);
-  /** Called with each variable met. */
-  private readonly onMeet: (variable: number) => void;
+  /** Called with each atom met. */
+  private readonly onMeet: (side: number, value: number) => void;
   private atLevel = 0;
 
-  constructor(engine: Engine, onMeet: (variable: number) => void) {
+  constructor(engine: Engine, onMeet: (side: number, value: number) => void) {
     this.engine = engine;
     this.needed = new Int32Array(engine.trail.bound.length).fill(NOT_NEEDED);
     this.entry = new Int32Array(engine.trail.bound.length).fill(-1);
@@ -78,10 +78,8 @@ export class Analysis {
       if (value <= at(trail.rootBound, side) || value <= at(this.needed, side)) continue;
       const entry = trail.entryOf(side, value);
       const before = at(this.entry, side);
-      if (before < 0) {
-        this.sides.push(side);
-        this.onMeet(side >> 1);
-      }
+      if (before < 0) this.sides.push(side);
+      this.onMeet(side, value);
       const wasTop = before >= 0 && trail.levelOf.get(before) === top;
       if (!wasTop && trail.levelOf.get(entry) === top) this.atLevel += 1;
       this.needed[side] = value;

@@ -1,9 +1,9 @@
+import { Activity } from "./activity.ts";
 import { Analysis, type Lesson } from "./analyse.ts";
 import { numberAt } from "./int-list.ts";
 import type { Model } from "./model.ts";
 import { ROOT } from "./trail.ts";
 
-const DECAY = 0.95;
 const RESTART_UNIT = 128;
 const FORGET_FIRST = 3000;
 const FORGET_MORE = 500;
@@ -22,9 +22,7 @@ export class Search {
   bestEnd: number;
   steps = 0;
   private readonly analysis: Analysis;
-  private readonly activity: Float64Array;
-  private bump = 1;
-  private conflicts = 0;
+  private readonly activity: Activity;
   private restarts = 0;
   private forgetAt = FORGET_FIRST;
 
@@ -32,8 +30,10 @@ export class Search {
     this.model = model;
     this.best = best;
     this.bestEnd = bestEnd;
-    this.activity = new Float64Array(model.variables);
-    this.analysis = new Analysis(model.engine, (variable) => this.meet(variable));
+    this.activity = new Activity(model.engine.trail, model.variables);
+    this.analysis = new Analysis(model.engine, (side, value) => {
+      this.activity.meet(side, value);
+    });
   }
 
   /** The proven bound on the end. */
@@ -48,13 +48,11 @@ export class Search {
     let untilRestart = RESTART_UNIT * luby(this.restarts + 1);
     for (;;) {
       if (!engine.propagate()) {
-        this.conflicts += 1;
         this.steps += 1;
         untilRestart -= 1;
         const lesson = this.analysis.learn();
         if (!lesson || !this.apply(lesson)) return this.finished();
-        this.bump /= DECAY;
-        if (this.bump > 1e100) this.rescale();
+        this.activity.decay();
         continue;
       }
       if (this.steps >= steps) return "unfinished";
@@ -72,16 +70,6 @@ export class Search {
 
   private finished(): Outcome {
     return this.best ? "solved" : "impossible";
-  }
-
-  private meet(variable: number): void {
-    this.activity[variable] = (this.activity[variable] ?? 0) + this.bump;
-  }
-
-  private rescale(): void {
-    for (let index = 0; index < this.activity.length; index += 1)
-      this.activity[index] = (this.activity[index] ?? 0) * 1e-100;
-    this.bump *= 1e-100;
   }
 
   /** Goes back and lets the learned clause speak; false when it contradicts the root. */
@@ -134,24 +122,21 @@ export class Search {
       engine.decide(2 * end + 1, -this.bound);
       return true;
     }
-    const variable = this.choose();
-    if (variable < 0) return false;
+    const atom = this.activity.choose() ?? this.firstOpen();
+    if (!atom) return false;
     this.steps += 1;
-    // The least value, or for an order the second task first.
-    const side = 2 * variable + 1;
-    engine.decide(side, -numberAt(trail.bound, side ^ 1));
+    engine.decide(atom.side, atom.value);
     return true;
   }
 
-  private choose(): number {
+  /** The first variable that is open, at its least value; undefined when all are settled. */
+  private firstOpen(): { readonly side: number; readonly value: number } | undefined {
     const { engine, variables } = this.model;
-    let [chosen, highest] = [-1, -1];
     for (let variable = 0; variable < variables; variable += 1) {
       if (engine.trail.isFixed(variable)) continue;
-      const activity = this.activity[variable] ?? 0;
-      if (activity > highest) [chosen, highest] = [variable, activity];
+      return { side: 2 * variable + 1, value: -numberAt(engine.trail.bound, 2 * variable) };
     }
-    return chosen;
+    return undefined;
   }
 }
 
