@@ -21,15 +21,26 @@ export function checkDates(
 ): Check {
   const ahead = new Set(
     facts
-      .filter((fact) => fact.on !== null && fact.on >= today && isToCome(fact.detail))
+      .filter((fact) => fact.on !== null && fact.on >= today && tellsAhead(fact.detail))
       .map(({ id }) => id),
   );
+  const dayOf = new Map(facts.map(({ id, on }) => [id, on]));
+  // "Tomorrow" and the day after it, said of a day long enough ago, are over as well.
+  const isOver = (sentence: OwnSentence): boolean =>
+    sentence.facts.length > 0 &&
+    sentence.facts.every((id) => {
+      const on = dayOf.get(id);
+      return on !== undefined && on !== null && addDays(on, 2) < today;
+    });
   const search = (sentence: OwnSentence): Span[] => {
     const { text } = sentence;
     if (sentence.facts.some((id) => ahead.has(id))) return [[0, text.length]];
     // A quick look before the slow one: no digit, no date.
     const dates = /\d/u.test(text) ? datesIn(text, today) : [];
-    return [...(/tomorrow|next/iu.test(text) ? spansOf(text, SOON) : []), ...dates];
+    const soon = /tomorrow|next/iu.test(text) ? spansOf(text, SOON) : [];
+    const isToCome = ([from, to]: Span): boolean =>
+      !/tomorrow/iu.test(text.slice(from, to)) || !isOver(sentence);
+    return [...soon.filter(isToCome), ...dates];
   };
   return {
     ...{ kind: "dates", level: "look", title: "No date still to come" },
@@ -44,7 +55,7 @@ export function checkDates(
   };
 }
 
-function isToCome(detail: object): boolean {
+function tellsAhead(detail: object): boolean {
   return "tense" in detail && detail.tense === "will";
 }
 

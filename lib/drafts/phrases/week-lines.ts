@@ -102,7 +102,7 @@ export function finishedLines(foods: readonly Noun[], children: number): Bank {
 /** What came home as it went. */
 export function untouchedLines(foods: readonly Noun[]): Bank {
   const list = theList(foods);
-  return { plain: [`No takers this time for ${list}.`, `Still waiting to be tried: ${list}.`] };
+  return { plain: [`No takers this time for ${list}.`, `Left untouched this week: ${list}.`] };
 }
 
 function theList(foods: readonly Noun[]): string {

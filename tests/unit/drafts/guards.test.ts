@@ -56,6 +56,20 @@ describe("guards", () => {
   });
 
   it.each([
+    ["2026-03-12", ["dates"]],
+    ["2026-03-14", []],
+  ])("on %s a child’s “tomorrow” of 11 March is judged by its own day: %j", (on, kinds) => {
+    const reactions = WEEK.reactions.map((one) => ({ ...one, quote: "More tomorrow." }));
+    const told = tellingOf({ ...WEEK, reactions, today: day(on) });
+    const composed = compose(told, DEFAULT_TEMPLATES["lunch-post"], "l1");
+    if (!composed.ok) throw new Error(composed.problem.message);
+    const lines = ownLines(composed.value.text, composed.value.lines);
+    const ground = { ...GROUND, facts: told.facts, today: day(on) };
+    const found = checksOf(lines, ground).filter(({ findings }) => findings.length > 0);
+    expect(found.map(({ kind }) => kind)).toEqual(kinds);
+  });
+
+  it.each([
     "Zoetropes are fun.",
     "Feel free to ask.",
     "We like gluten-free bread.",
