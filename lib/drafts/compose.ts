@@ -1,4 +1,5 @@
 import { ok, type Result } from "#lib/base/index.ts";
+import { day, daysBetween } from "#lib/calendar/index.ts";
 import type { Fact } from "./facts/fact.ts";
 import { factsOfClean } from "./facts/facts-of.ts";
 import { cleanRecords } from "./facts/clean-records.ts";
@@ -16,6 +17,9 @@ export type Composed = {
   readonly facts: readonly Fact[];
 };
 
+/** Turns are counted in weeks from this Monday on. */
+const FIRST_MONDAY = day("2001-01-01");
+
 /** What all pieces of an episode are written from; made once for them all. */
 export function tellingOf(records: EpisodeRecords, salt = 0): Told {
   const clean = cleanRecords(records);
@@ -25,6 +29,7 @@ export function tellingOf(records: EpisodeRecords, salt = 0): Told {
     voice: clean.voice,
     seriesName: clean.seriesName,
     number: clean.number,
+    turn: Math.floor(daysBetween(FIRST_MONDAY, clean.weekOf) / 7),
     title: clean.title,
     days: clean.lunches.map(({ id, date }) => ({ lunchId: id, date })),
     salt,

@@ -43,13 +43,16 @@ export async function loadDemo(
     await insertRows(tx, "PrepTiming", demo.timings);
     await insertRows(tx, "ViewerPromise", demo.promises);
     await insertRows(tx, "ViewerIdea", demo.ideas);
+    const { voice } = demo;
     await writeSettings(tx, {
       isWelcomed: true,
       weekBudgetCents: DEMO_BUDGET_CENTS,
       carrying: demo.carrying,
       balanceScheme: "school-k5",
       climateC: [...demo.climateC],
-      privateWords: demo.children.map((child) => child.privateName),
+      ...{ signOn: voice.signOn, signOff: voice.signOff, lawNote: voice.lawNote },
+      housePhrases: [...voice.housePhrases],
+      privateWords: [...demo.children.map((child) => child.privateName), ...voice.placesKept],
     });
     return ok(undefined);
   });

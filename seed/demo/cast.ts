@@ -1,6 +1,6 @@
 import { addDays, mondayOf, partsOf, type Day } from "#lib/calendar/index.ts";
 import { USUAL_CARRYING, type Carrying } from "#lib/safety/index.ts";
-import type { DemoAvoidance, DemoChild, DemoSchoolRule, DemoShop } from "./records.ts";
+import type { DemoAvoidance, DemoChild, DemoSchoolRule, DemoShop, DemoVoice } from "./records.ts";
 
 /** Biscuit, 9, and Pepper, 5. Private names appear nowhere but in their own column. */
 export function castOf(today: Day): DemoChild[] {
@@ -87,6 +87,16 @@ export const CARRYING: Carrying = {
 
 /** Monthly means at the harbour, °C, January first: the swing that the day notes are drawn around. */
 export const CLIMATE_C: readonly number[] = [5, 5, 8, 12, 16, 19, 20, 19, 16, 12, 8, 5];
+
+/** How the series speaks, what never leaves the house, and the note on local rules; all invented. */
+export const VOICE: DemoVoice = {
+  signOn: "Hello from the harbour, the kettle is on.",
+  signOff: "Lids on, and mind the gulls.",
+  housePhrases: ["Small tin, big sea.", "Crumbs are for the gulls.", "If it fits, it sails."],
+  placesKept: ["Lantern Hill School", "Net Loft Lane"],
+  lawNote:
+    "From a leaflet in our town hall: keep a log once a child is in 30 % of an episode or more.",
+};
 
 export const SHOPS: readonly DemoShop[] = [
   {

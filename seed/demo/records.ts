@@ -209,6 +209,16 @@ export type DemoTiming = {
   readonly on: Day;
 };
 
+/** How the demo speaks, and the words that never leave its house. */
+export type DemoVoice = {
+  readonly signOn: string;
+  readonly signOff: string;
+  readonly housePhrases: readonly string[];
+  /** The school and the street: words that never leave. */
+  readonly placesKept: readonly string[];
+  readonly lawNote: string;
+};
+
 /** A whole demo series. */
 export type DemoSeries = {
   readonly name: string;
@@ -219,6 +229,7 @@ export type DemoSeries = {
   /** How lunch is carried, and the monthly mean outdoors, °C, January first. */
   readonly carrying: Carrying;
   readonly climateC: readonly number[];
+  readonly voice: DemoVoice;
   readonly daysOff: readonly DemoDayOff[];
   readonly shops: readonly DemoShop[];
   /** House recipes: foods of the user's own, beside the reference foods. */

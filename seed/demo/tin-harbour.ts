@@ -8,7 +8,7 @@ import {
 } from "#lib/calendar/index.ts";
 import type { Food } from "#lib/catalog/index.ts";
 import angles from "./data/angles.json" with { type: "json" };
-import { AVOIDANCES, CARRYING, castOf, CLIMATE_C, schoolRulesFor, SHOPS } from "./cast.ts";
+import { AVOIDANCES, CARRYING, castOf, CLIMATE_C, schoolRulesFor, SHOPS, VOICE } from "./cast.ts";
 import { composeTray } from "./compose.ts";
 import { tellErrands, tellPars } from "./errands.ts";
 import { tellEpisode, tellScreenTime } from "./episodes.ts";
@@ -133,7 +133,7 @@ function finish(
     ...{
       avoidances: AVOIDANCES,
       schoolRules: schoolRulesFor(today),
-      ...{ carrying: CARRYING, climateC: CLIMATE_C },
+      ...{ carrying: CARRYING, climateC: CLIMATE_C, voice: VOICE },
       shops: SHOPS,
       ...{ houseFoods: studio.house, houseRecipes: HOUSE_RECIPES },
     },

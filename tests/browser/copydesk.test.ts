@@ -100,6 +100,59 @@ test("an episode is marked as published with its address", async () => {
   await page.context().close();
 });
 
+test("a post of the board is kept, marked as published, and listed", async () => {
+  const { page, complaints } = await openPage(browser, { width: 390 });
+  await page.goto(`${server.url}/copydesk/board?food=carrot-sticks`);
+  await page.getByRole("button", { name: "Keep this post" }).click();
+  await page.getByRole("heading", { name: "Board post" }).waitFor();
+  await page.getByRole("button", { name: "Record 1", exact: true }).first().click();
+  await page.getByRole("heading", { name: /^Record 1:/u }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole("button", { name: "Mark as published" }).click();
+  await page.getByText("Published on Wed 11 March.").waitFor();
+  await page.getByRole("link", { name: "All board posts" }).click();
+  const posts = page.getByRole("region", { name: "Kept posts" });
+  await posts.getByRole("link", { name: /we packed carrot sticks:$/u }).waitFor();
+  expect(await posts.getByText("Published on Wed 11 March").count()).toBe(1);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("a newer template asks which way a passage goes that the user changed too", async () => {
+  const { page, complaints } = await openPage(browser);
+  const teaser = `${server.url}/copydesk/2026-02-23/teaser`;
+  const template = async (text: string): Promise<void> => {
+    await page.goto(`${server.url}/copydesk/templates/teaser`);
+    await page.waitForLoadState("networkidle");
+    await page.getByLabel("The template, in Liquid").fill(text);
+    const last = text.split("\n").at(-1) ?? "";
+    await page.getByRole("region", { name: "Preview" }).getByText(last).waitFor();
+    const keep = page.getByRole("button", { name: /^Keep as version \d+$/u });
+    const name = (await keep.textContent()) ?? "";
+    await keep.click();
+    await page.getByRole("button", { name, exact: true }).waitFor({ state: "detached" });
+  };
+  await template("{{ next }}\nUntil then.");
+  await page.goto(teaser);
+  await page.getByRole("button", { name: "Change the words" }).click();
+  const area = page.getByLabel("The text");
+  await area.fill((await area.inputValue()).replace("Until then.", "Mind the gulls."));
+  await page.getByRole("button", { name: "Keep these words" }).click();
+  await page.getByText("Mind the gulls.").waitFor();
+  await template("{{ next }}\nSee you soon.");
+  await page.goto(teaser);
+  await page.getByRole("button", { name: "Write it with the new template" }).click();
+  await page.getByText("Say for each passage which way it goes.").waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByLabel("Keep both").check();
+  await page.getByRole("button", { name: "Write it with the new template" }).click();
+  await page.getByText("Your template has changed").waitFor({ state: "detached" });
+  await page.getByText("See you soon.").waitFor();
+  expect(await page.getByText("Mind the gulls.").count()).toBe(1);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
 const PAGES = [
   WEEK,
   `${WEEK}/outline`,

@@ -81,14 +81,16 @@ export default async function Board({ searchParams }: PageProps<"/copydesk/board
                 </p>
               ))}
               <p className={styles.preview}>{view.text}</p>
-              {view.open === 0 && <CopyPlain name="the post" text={view.text} />}
-              <KeepPost choice={view.choice} />
+              <div className={`row ${styles.after}`}>
+                {view.open === 0 && <CopyPlain name="the post" text={view.text} />}
+                <KeepPost choice={view.choice} />
+              </div>
             </>
           )}
         </section>
       </div>
-      {view.lunches.length > 0 && <Lunches view={view} ask={ask} />}
       {view.posts.length > 0 && <Posts posts={view.posts} />}
+      {view.lunches.length > 0 && <Lunches view={view} ask={ask} />}
     </>
   );
 }

@@ -14,7 +14,7 @@ export function openerTurn(told: Omit<Told, "salt">, recent: readonly Opener[]):
   const turns = ways.map((_, turn) => turn);
   return (
     turns.find((turn) => {
-      const text = ways[(told.number + turn) % ways.length] ?? "";
+      const text = ways[(told.turn + turn) % ways.length] ?? "";
       return recent.every((one) => echoOfTexts({ text, title: detail.title }, one) < TOO_CLOSE);
     }) ?? 0
   );

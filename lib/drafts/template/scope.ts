@@ -1,5 +1,5 @@
-import { groupBy } from "#lib/base/index.ts";
-import { longWeekday, mediumDay, type Day } from "#lib/calendar/index.ts";
+import { groupBy, hash32 } from "#lib/base/index.ts";
+import { longWeekday, mediumDay, weekdayOf, type Day } from "#lib/calendar/index.ts";
 import type { Fact, FactKind } from "../facts/fact.ts";
 import { bankFor } from "../phrases/phrase.ts";
 import { wayAt } from "../phrases/bank.ts";
@@ -16,6 +16,11 @@ export type Told = {
   readonly seriesName: string;
   readonly number: number;
   readonly title: string;
+  /**
+   * Whose turn it is among the ways to say something: the week’s, so that an episode numbered anew
+   * still says what it said.
+   */
+  readonly turn: number;
   /** Days of lunches in the week, in order. */
   readonly days: readonly { readonly lunchId: string; readonly date: Day }[];
   /** Raised when the opener whose turn it is sounds like one of last month’s. */
@@ -40,7 +45,7 @@ export function scopeOf(told: Told, lunchId?: string): Record<string, unknown> {
 function weekOf(told: Told) {
   const say = teller(told);
   const days = told.days
-    .map((day, index) => dayScope(told, say, day, index))
+    .map((day) => dayScope(told, say, day))
     .filter((day) => day.packed !== null);
   const packed = days.filter((one) => one.is_packed);
   const { voice } = told;
@@ -50,7 +55,7 @@ function weekOf(told: Told) {
     episode: { number: told.number, title: say.part("theme", isolated(tidy(told.title))) },
     sign_on: tidy(voice.signOn) || null,
     sign_off: tidy(voice.signOff) || null,
-    house_phrase: turned(voice.housePhrases.map(tidy).filter(Boolean), told.number),
+    house_phrase: turned(voice.housePhrases.map(tidy).filter(Boolean), told.turn),
     emoji: voice.emoji,
     opener: say.opener(),
     days,
@@ -70,14 +75,14 @@ function weekOf(told: Told) {
 type Teller = ReturnType<typeof teller>;
 
 /** Says facts in the words whose turn it is. */
-function teller({ facts, voice, number, salt }: Told) {
+function teller({ facts, voice, turn: week, salt }: Told) {
   const numbers = new Map(facts.map((fact, index) => [fact, index]));
   const sentence = (fact: Fact, turn: number): string =>
     marked(wayAt(bankFor(fact.detail), voice.tone, turn), numbers.get(fact) ?? 0);
   const where = (kind: FactKind, holds: (fact: Fact) => boolean): string[] =>
     facts
       .filter((fact) => fact.kind === kind && holds(fact))
-      .map((fact, index) => sentence(fact, number + index));
+      .map((fact, index) => sentence(fact, week + index));
   return {
     where,
     sentence,
@@ -90,11 +95,11 @@ function teller({ facts, voice, number, salt }: Told) {
     },
     opener: (): string | null => {
       const theme = facts.find((fact) => fact.kind === "theme");
-      return theme ? sentence(theme, number + salt) : null;
+      return theme ? sentence(theme, week + salt) : null;
     },
     mark: (fact: Fact, text: string): string => marked(text, numbers.get(fact) ?? 0),
     facts,
-    number,
+    week,
   };
 }
 
@@ -106,20 +111,21 @@ function concerns(fact: Fact, lunchId: string, facts: readonly Fact[]): boolean 
 }
 
 function dayScope(
-  { facts, number }: Told,
+  { facts, turn: week }: Told,
   say: Teller,
   { lunchId, date }: { readonly lunchId: string; readonly date: Day },
-  index: number,
 ) {
-  const turn = number + index;
+  const turn = week + weekdayOf(date);
   const own = facts.filter((fact) => fact.on === date);
   const tell = (kind: FactKind): string[] =>
     own.filter((fact) => fact.kind === kind).map((fact, at) => say.sentence(fact, turn + at));
   const packed = own.find((fact) => fact.kind === "packed");
   const detail = packed?.detail.kind === "packed" ? packed.detail : undefined;
   const quotes = tell("quote");
-  const said = own.filter((fact) => fact.kind === "quote");
-  const chosen = said[turn % Math.max(1, said.length)];
+  const [chosen] = drawn(
+    own.filter((fact) => fact.kind === "quote"),
+    turn,
+  );
   return {
     id: lunchId,
     name: longWeekday(date),
@@ -161,7 +167,7 @@ function weekScope(say: Teller) {
 /** A child’s words alone, for a title. */
 function quoteWords(say: Teller): string | null {
   const quotes = say.facts.filter((fact) => fact.kind === "quote");
-  const fact = quotes[say.number % Math.max(1, quotes.length)];
+  const [fact] = drawn(quotes, say.week);
   return fact?.detail.kind === "quote"
     ? say.mark(fact, quoted(fact.detail.words).replace(/”\.$/u, "”"))
     : null;
@@ -193,14 +199,15 @@ function acrossDays(say: Teller): string[] {
     (fact) => fact.on,
   );
   return [...days.values()]
-    .flatMap((facts, day) =>
-      facts.map((_, round) => {
-        const fact = facts[(round + say.number + day) % facts.length] ?? facts[0];
-        return { round, day, fact };
-      }),
-    )
+    .flatMap((facts, day) => drawn(facts, say.week).map((fact, round) => ({ round, day, fact })))
     .sort((one, other) => one.round - other.round || one.day - other.day)
-    .flatMap(({ fact }, index) => (fact ? [say.sentence(fact, say.number + index)] : []));
+    .map(({ fact }, index) => say.sentence(fact, say.week + index));
+}
+
+/** Facts in the order of a lot that is drawn anew each turn, and that a further fact does not upset. */
+function drawn(facts: readonly Fact[], turn: number): Fact[] {
+  const lots = facts.map((fact) => ({ fact, lot: hash32(`${turn} ${fact.id}`) }));
+  return lots.sort((one, other) => one.lot - other.lot).map(({ fact }) => fact);
 }
 
 function turned(items: readonly string[], turn: number): string | null {

@@ -8,7 +8,7 @@ import {
   type DraftKind,
   type EpisodeRecords,
 } from "#lib/drafts/index.ts";
-import { WEEK } from "./week.ts";
+import { item, WEEK } from "./week.ts";
 
 function written(records: EpisodeRecords, kind: DraftKind, template = DEFAULT_TEMPLATES[kind]) {
   const composed = compose(tellingOf(records), template, "l1");
@@ -22,13 +22,27 @@ describe("drafts", () => {
       [
         "We were given the rye rolls for free.",
         "",
-        "Wednesday: carrots and rye rolls. We had planned plums for Wednesday, but rye rolls went in instead. Our note from the morning: “The bag split”. We had never packed rye rolls before. It had been 14 weeks since we last packed carrots. The lid was on after 22 minutes on Wednesday.",
+        "Wednesday: carrots and rye rolls. On Wednesday rye rolls stepped in for the plums. Our note from the morning: “The bag split”. A first for us: rye rolls. Back after 14 weeks: carrots. It took 22 minutes on Wednesday, empty tin to shut lid.",
         "",
         "Pip finished the carrots and ate half of the rye rolls.",
         "",
-        "Word from Pip about the carrots: “<b>crunchy</b>”.",
+        "Pip had this to say about the carrots: “<b>crunchy</b>”.",
       ].join("\n"),
     );
+  });
+
+  it.each([
+    ["pear", "pear", "pears"],
+    ["mandarin orange", "mandarin", "mandarin oranges"],
+    ["baby corn", "baby corn", "baby corn"],
+    ["rye bread", "slice", "rye bread"],
+    ["cucumber slices", "slice", "cucumber slices"],
+  ])("speaks of %s in general with the plural it has", (food, countUnit, kind) => {
+    const [lunch] = WEEK.lunches;
+    const items = [item({ id: "i1", food, countUnit, count: 1, foodId: "new" })];
+    const lunches = lunch ? [{ ...lunch, items }] : [];
+    const first = factsOf({ ...WEEK, lunches }).find((fact) => fact.kind === "first");
+    expect(first?.detail).toMatchObject({ food: { bare: kind } });
   });
 
   it("says will before the shoot and tells no verdict", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { day } from "#lib/calendar/index.ts";
+import { addDays, day } from "#lib/calendar/index.ts";
 import {
   compose,
   DEFAULT_TEMPLATES,
@@ -19,9 +19,13 @@ const LUNCHES: readonly DraftLunch[] = ["zmon", "ztue", "zwed"].map((name, at) =
   ...{ id: name, date: day(`2026-03-${String(9 + at).padStart(2, "0")}`), angle: `${name}angle` },
   ...{ isPacked: true, minutesUsed: 21 + at },
   items: [
-    item({ id: `${name}1`, food: `${name}bread`, shop: `${name}shop` }),
     item({
-      ...{ id: `${name}2`, food: `${name}cheese` },
+      ...{ id: `${name}1`, food: `${name}bread`, shop: `${name}shop` },
+      tricks: [{ id: `${name}t`, name: `${name}ribbon`, kind: "garnish" }],
+    }),
+    item({
+      ...{ id: `${name}2`, food: `${name}cheese`, allergens: [`${name}allergen`] },
+      maybeAllergens: [`${name}trace`],
       product: { id: `${name}p`, name: "x", provenance: "gifted", disclosure: `${name}gift.` },
     }),
     item({ id: `${name}3`, food: `${name}lost`, fate: "scrapped", reason: `${name}reason` }),
@@ -31,7 +35,12 @@ const LUNCHES: readonly DraftLunch[] = ["zmon", "ztue", "zwed"].map((name, at) =
 
 const EPISODE: EpisodeRecords = {
   ...WEEK,
-  ...{ title: "ztitle", nextTitle: "znext", lunches: LUNCHES, lastPacked: new Map() },
+  ...{ title: "ztitle", nextTitle: "znext", lunches: LUNCHES, seriesName: "zseries" },
+  // The bread of each day was last on 20, 21 and 22 weeks before.
+  lastPacked: new Map(
+    LUNCHES.map(({ id, date }, at) => [`food-${id}bread`, addDays(date, -7 * (20 + at))]),
+  ),
+  promises: [{ id: "p1", what: "zpromise", dueOn: null, keptOn: day("2026-03-12") }],
   children: [
     { id: "c1", onScreenName: "Zpip", privateName: "Ines" },
     { id: "c2", onScreenName: "Zpop", privateName: "Tomas" },
@@ -94,6 +103,11 @@ function withReaction(itemId: string, childId: string, change: object): EpisodeR
   return { ...EPISODE, reactions };
 }
 
+function withLastPacked(lunchId: string): EpisodeRecords {
+  const lastPacked = new Map(EPISODE.lastPacked).set(`food-${lunchId}bread`, day("2020-01-06"));
+  return { ...EPISODE, lastPacked };
+}
+
 const DAYS = LUNCHES.map(({ id }) => id);
 const MUTATIONS: readonly (readonly [string, string, EpisodeRecords])[] = [
   ...DAYS.flatMap((id): [string, string, EpisodeRecords][] => [
@@ -109,11 +123,36 @@ const MUTATIONS: readonly (readonly [string, string, EpisodeRecords])[] = [
         product: { id: `${id}p`, name: "x", provenance: "gifted", disclosure: "znew." },
       }),
     ],
+    [
+      "way a product came",
+      `${id}gift`,
+      withItem(`${id}2`, {
+        product: { id: `${id}p`, name: "x", provenance: "bought", disclosure: `${id}gift.` },
+      }),
+    ],
+    [
+      "trick",
+      `${id}ribbon`,
+      withItem(`${id}1`, { tricks: [{ id: "t", name: "znew", kind: "garnish" }] }),
+    ],
+    ["allergen", `${id}allergen`, withItem(`${id}2`, { allergens: ["znew"] })],
+    ["allergen of some makes", `${id}trace`, withItem(`${id}2`, { maybeAllergens: ["znew"] })],
+    ["earlier day of a food", `${20 + DAYS.indexOf(id)} weeks`, withLastPacked(id)],
     ["angle", `${id}angle`, withLunch(id, { angle: "znew" })],
     ["minutes", `${21 + DAYS.indexOf(id)} minutes`, withLunch(id, { minutesUsed: 40 })],
     ["quote", `${id}1quote`, withReaction(`${id}1`, "c1", { quote: "znew" })],
   ]),
   ["title", "ztitle", { ...EPISODE, title: "znew" }],
+  ["name of the series", "zseries", { ...EPISODE, seriesName: "znew" }],
+  ["number of the episode", "episode 7", { ...EPISODE, number: 37 }],
+  [
+    "promise",
+    "zpromise",
+    {
+      ...EPISODE,
+      promises: [{ id: "p1", what: "znew", dueOn: null, keptOn: day("2026-03-12") }],
+    },
+  ],
   ["next theme", "znext", { ...EPISODE, nextTitle: "znew" }],
   [
     "on-screen name",

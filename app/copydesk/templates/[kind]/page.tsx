@@ -57,7 +57,7 @@ export default async function TemplatePage({ params }: PageProps<"/copydesk/temp
           ))}
         </ul>
       </nav>
-      <TemplateForm key={`${kind} ${template.version}`} template={template} />
+      <TemplateForm key={kind} template={template} />
       <details className={`sheet ${styles.names}`}>
         <summary>What a template can name</summary>
         <dl>
