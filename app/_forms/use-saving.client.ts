@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import type { FormEvent } from "react";
+import { useState, type FormEvent } from "react";
 import type { FieldValues, Path, UseFormReturn } from "react-hook-form";
 import type { FormState } from "./form-state.ts";
 
@@ -19,8 +19,13 @@ export function useSaving<Typed extends FieldValues, Parsed>(
   readonly isSaving: boolean;
   /** What is said beside the button. */
   readonly problem: string | undefined;
+  /** "Saved." until something else is typed, for a form that stays where it is. */
+  readonly status: string;
+  /** To be called when something is typed. */
+  readonly unsay: () => void;
 } {
   const router = useRouter();
+  const [status, setStatus] = useState("");
   const { errors, isSubmitting } = form.formState;
   const send = form.handleSubmit(async () => {
     const state = await action(form.getValues()).catch(() => undefined);
@@ -29,6 +34,7 @@ export function useSaving<Typed extends FieldValues, Parsed>(
     else if (state.kind === "saved") {
       if (state.href) router.push(state.href);
       router.refresh();
+      setStatus("Saved.");
     } else {
       Object.entries(state.fields).forEach(([field, message], index) => {
         form.setError(field as Path<Typed>, { message }, { shouldFocus: index === 0 });
@@ -39,6 +45,10 @@ export function useSaving<Typed extends FieldValues, Parsed>(
   return {
     save: (event) => void send(event),
     isSaving: isSubmitting,
+    status,
+    unsay: () => {
+      setStatus("");
+    },
     problem: errors.root?.message ?? (isMarked ? "Look at the marked fields." : undefined),
   };
 }

@@ -1,7 +1,6 @@
 "use client";
 
 import { zodResolver } from "@hookform/resolvers/zod";
-import { useState } from "react";
 import { useForm } from "react-hook-form";
 import { FamilyInput, type FamilyFields } from "#lib/use-cases/larder/family.input.ts";
 import { Field } from "#app/_forms/field.client.tsx";
@@ -18,21 +17,9 @@ export function FamilyForm({ standing }: { readonly standing: FamilyFields }) {
     resetOptions: { keepDirtyValues: true },
   });
   const { register, formState } = form;
-  const [status, setStatus] = useState("");
-  const { save, isSaving, problem } = useSaving(form, async (typed) => {
-    const state = await saveFamilyAction(typed);
-    setStatus(state.kind === "saved" ? "Saved." : "");
-    return state;
-  });
+  const { save, isSaving, problem, status, unsay } = useSaving(form, saveFamilyAction);
   return (
-    <form
-      className={styles.form}
-      onSubmit={save}
-      onChange={() => {
-        setStatus("");
-      }}
-      noValidate
-    >
+    <form className={styles.form} onSubmit={save} onChange={unsay} noValidate>
       <Field label="Family name" {...register("name")} error={formState.errors.name?.message} />
       <Field
         label="Rest of the whole family, days"

@@ -1,7 +1,6 @@
 "use client";
 
 import { zodResolver } from "@hookform/resolvers/zod";
-import { useState } from "react";
 import { useFieldArray, useForm } from "react-hook-form";
 import { APPLIANCES } from "#lib/catalog/index.ts";
 import { StepsInput, type StepsFields } from "#lib/use-cases/larder/steps.input.ts";
@@ -34,21 +33,9 @@ export function StepsForm({ standing }: { readonly standing: StepsFields }) {
   });
   const { register, control, formState } = form;
   const steps = useFieldArray({ control, name: "steps" });
-  const [status, setStatus] = useState("");
-  const { save, isSaving, problem } = useSaving(form, async (typed) => {
-    const state = await saveStepsAction(typed);
-    setStatus(state.kind === "saved" ? "Saved." : "");
-    return state;
-  });
+  const { save, isSaving, problem, status, unsay } = useSaving(form, saveStepsAction);
   return (
-    <form
-      className={styles.form}
-      onSubmit={save}
-      onChange={() => {
-        setStatus("");
-      }}
-      noValidate
-    >
+    <form className={styles.form} onSubmit={save} onChange={unsay} noValidate>
       {steps.fields.map((row, index) => {
         const wrong = formState.errors.steps?.[index];
         const number = index + 1;
