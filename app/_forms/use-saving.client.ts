@@ -28,6 +28,7 @@ export function useSaving<Typed extends FieldValues, Parsed>(
   const [status, setStatus] = useState("");
   const { errors, isSubmitting } = form.formState;
   const send = form.handleSubmit(async () => {
+    setStatus("");
     const state = await action(form.getValues()).catch(() => undefined);
     if (!state) form.setError("root", { message: NO_ANSWER });
     else if (state.kind === "refused") form.setError("root", { message: state.message });
