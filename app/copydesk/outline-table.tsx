@@ -14,31 +14,38 @@ export function OutlineTable({
 }) {
   return (
     <div className={styles.scroll} role="region" aria-label="Outline" tabIndex={0}>
-      <table className={styles.outline}>
+      {/* The roles stay a table's where a narrow screen lays its rows out as blocks. */}
+      <table className={styles.outline} role="table">
         <caption className="small quiet">
           Runs about {running} at your speaking rate. Times are estimates: from the start, and left
           to the end.
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">Time</th>
-            <th scope="col">Picture</th>
-            <th scope="col">Sound</th>
+        <thead role="rowgroup">
+          <tr role="row">
+            <th scope="col" role="columnheader">
+              Time
+            </th>
+            <th scope="col" role="columnheader">
+              Picture
+            </th>
+            <th scope="col" role="columnheader">
+              Sound
+            </th>
           </tr>
         </thead>
-        <tbody>
+        <tbody role="rowgroup">
           {beats.map((beat, index) => (
-            <tr key={index}>
-              <th scope="row" className="num">
+            <tr key={index} role="row">
+              <th scope="row" role="rowheader" className="num">
                 {beat.from}
                 <span className={styles.left}>−{beat.left}</span>
               </th>
-              <td>
+              <td role="cell">
                 <b>{beat.title}</b>
                 <p>{beat.picture}</p>
                 {beat.holdSeconds > 0 && <p className="quiet num">Hold {beat.holdSeconds} s</p>}
               </td>
-              <td>
+              <td role="cell">
                 {beat.sound.map((sentence, at) => (
                   <ShownSentence key={at} sentence={sentence} isStopped={false} shown={shown} />
                 ))}
