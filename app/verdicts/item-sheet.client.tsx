@@ -9,6 +9,12 @@ import type { Shown } from "./use-verdicts.client.ts";
 import { Words } from "./words.client.tsx";
 import styles from "./verdicts.module.css";
 
+/** A scale stands in one row, so that its steps are seen as steps. */
+const FACES_ACROSS: Readonly<Record<number, string | undefined>> = {
+  3: styles.three,
+  7: styles.seven,
+};
+
 /** One item of one child: how much was eaten, which face, what was said, and a note. */
 export function ItemSheet({
   item,
@@ -54,7 +60,7 @@ export function ItemSheet({
       </fieldset>
       <fieldset className={styles.scale}>
         <legend>How was it, {child.name}?</legend>
-        <div>
+        <div className={FACES_ACROSS[child.faces.length]}>
           {child.faces.map((face) => (
             <button
               key={face.value}
