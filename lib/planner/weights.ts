@@ -60,7 +60,7 @@ export const POINTS = {
   fresh: 4,
   freshDays: 120,
   /** For a week's theme that viewers have never seen; a returning one gets half at most. */
-  freshTheme: 20,
+  freshTheme: 40,
   /** Days until a theme is fresh again. */
   freshThemeDays: 730,
   /** For each further item of the same family in a week. */

@@ -4,6 +4,7 @@ import { benchLoop } from "./loop.ts";
 import { benchMatching } from "./matching.ts";
 import { benchPages } from "./pages.ts";
 import { benchPast } from "./past.ts";
+import { benchPlannerHistory } from "./planner-history.ts";
 import { benchPlanner } from "./planner.ts";
 import { benchPrep } from "./prep.ts";
 import { benchReactions } from "./reactions.ts";
@@ -20,6 +21,7 @@ const BENCHES = {
   search: benchSearch,
   past: benchPast,
   planner: benchPlanner,
+  "planner-history": benchPlannerHistory,
   drafts: benchDrafts,
   ablation: benchAblation,
   loop: benchLoop,

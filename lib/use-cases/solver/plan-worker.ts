@@ -22,6 +22,8 @@ const SEARCH_FIRST = { steps: 1_000_000, gap: 0 };
 
 /** Looks at other themes; each takes two tenths of a second for a month of forty themes. */
 const THEME_LOOKS_MAX = 50;
+/** A larger tree takes memory for hardly a better bound. */
+const LIMITS = { nodesMax: 200 };
 
 type BoundJob = Extract<WorkerJob, { kind: "bound" }>;
 
@@ -78,7 +80,7 @@ async function bound({ problem, secondsMax, peer }: BoundJob): Promise<void> {
     (found: number): void =>
       reply({ kind: "bound", of, bound: found });
   const ofChosen = (whole: BoundLimits["whole"]): number =>
-    boundMonth(problem, themeIds, solver, { secondsMax, whole }, tell("chosen themes"));
+    boundMonth(problem, themeIds, solver, { ...LIMITS, secondsMax, whole }, tell("chosen themes"));
   ofChosen("tours");
   boundAllThemes(problem, solver, { looksMax: THEME_LOOKS_MAX }, tell("all themes"));
   ofChosen("items");
