@@ -1,55 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { day } from "#lib/calendar/index.ts";
 import { writeSettings } from "#lib/db/index.ts";
-import type { Context } from "#lib/use-cases/context.ts";
 import { loadBoard } from "#lib/use-cases/load-board.ts";
 import { loadFiles } from "#lib/use-cases/load-files.ts";
-import { loadPack, loadPiece } from "#lib/use-cases/load-copy-desk.ts";
+import { loadPack } from "#lib/use-cases/load-copy-desk.ts";
 import { saveTemplate } from "#lib/use-cases/edit-template.ts";
 import { markTimes } from "#lib/use-cases/mark-times.ts";
 import { MarkTimesInput } from "#lib/use-cases/mark-times.input.ts";
-import { publishEpisode } from "#lib/use-cases/publish-episode.ts";
 import { keepDraft, saveDraft, settleFinding, updateDraft } from "#lib/use-cases/save-draft.ts";
-import { testContext } from "#tests/support/test-context.ts";
-
-const MONDAY = day("2026-03-02");
-const KEY = { monday: MONDAY, kind: "description", lunchId: null } as const;
-
-async function packedWeek(): Promise<Context> {
-  const context = testContext();
-  const { db } = context;
-  await db.series.create({ data: { id: 1, name: "Harbour Boxes", startedOn: "2026-01-05" } });
-  await db.child.create({ data: { id: "c1", privateName: "Ines", onScreenName: "Biscuit" } });
-  await db.episode.create({
-    data: {
-      ...{ id: "e1", number: 4, weekOf: MONDAY, workingTitle: "Night Train" },
-      lunches: {
-        create: {
-          ...{ id: "l1", date: MONDAY, packedAt: context.now, minutesUsed: 20 },
-          items: {
-            create: [
-              { id: "i1", foodId: "rye-bread", part: "grain", amount: 60, fate: "packed" },
-              { id: "i2", foodId: "pear", part: "fruit", amount: 1, unit: "pear", fate: "packed" },
-            ],
-          },
-        },
-      },
-    },
-  });
-  await db.reaction.create({
-    data: {
-      ...{ itemId: "i1", childId: "c1", eaten: 4, quote: "The crust was the track" },
-      loggedAt: context.now,
-    },
-  });
-  return context;
-}
-
-async function description(context: Context) {
-  const view = await loadPiece(context, MONDAY, "description", undefined);
-  if (!view) throw new Error("a piece was expected");
-  return view.piece;
-}
+import { description, KEY, MONDAY, packedWeek } from "#tests/support/packed-week.ts";
 
 describe("copy desk", () => {
   it("writes every piece of a week from its records, with nothing open and no private name", async () => {
@@ -127,49 +85,6 @@ describe("copy desk", () => {
     expect(after.open).toBe(1);
   });
 
-  it("publishing keeps every public piece; a late change becomes a correction note", async () => {
-    const context = await packedWeek();
-    const input = {
-      monday: MONDAY,
-      revision: 1,
-      on: day("2026-03-10"),
-      url: "https://video.example/4",
-    };
-    expect((await publishEpisode(context, { ...input, on: day("2026-03-12") })).ok).toBe(false);
-    expect((await publishEpisode(context, input)).ok).toBe(true);
-    expect((await publishEpisode(context, input)).ok).toBe(false);
-    expect((await loadPack(context, MONDAY))?.correction).toBe("");
-    await context.db.reaction.updateMany({ data: { eaten: 2 } });
-    const pack = await loadPack(context, MONDAY);
-    expect(pack?.stage).toBe("published");
-    expect(pack?.correction).toMatch(/^A correction\.\n/u);
-    expect(pack?.correction).toContain("ate half of the rye bread");
-    expect(pack?.correction).toMatch(/^The video and the lunch post said: /mu);
-  });
-
-  it("the correction stays when the piece is brought up to date, and speaks of nothing that was struck before", async () => {
-    const context = await packedWeek();
-    const first = await description(context);
-    const told = (word: string): string =>
-      first.lines.flat().find(({ text }) => text.includes(word))?.text ?? "";
-    const body = first.body.replace(told("a pear"), "").replace(/ {2,}/gu, " ");
-    await saveDraft(context, { ...KEY, revision: 0, body });
-    const on = day("2026-03-10");
-    await publishEpisode(context, { monday: MONDAY, revision: 1, on, url: "" });
-    await context.db.reaction.updateMany({ data: { quote: "The crust was the tunnel" } });
-    await context.db.lunchItem.update({ where: { id: "i2" }, data: { fate: "scrapped" } });
-    const noteOf = async () => (await loadPack(context, MONDAY))?.correction ?? "";
-    const note = await noteOf();
-    const descriptions = note.split("\n").filter((line) => /description/u.test(line));
-    expect(descriptions.join()).toContain("the tunnel");
-    expect(descriptions.join()).not.toContain("a pear");
-    const stale = await description(context);
-    const choices = stale.stale?.conflicts.map(() => "mine" as const) ?? [];
-    await updateDraft(context, { ...KEY, revision: stale.revision, anew: false, choices });
-    expect((await description(context)).stale).toBeNull();
-    expect(await noteOf()).toBe(note);
-  });
-
   it("a template’s next version is used for what is written next, and an error is refused by its line", async () => {
     const context = await packedWeek();
     const wrong = await saveTemplate(context, {
@@ -209,6 +124,32 @@ describe("copy desk", () => {
     const after = await description(context);
     expect(after.body).toMatch(/^Hello from us\.\n.+\nSee you, gulls\. Farewell from us\.$/u);
     expect(after.newerTemplate).toBeNull();
+  });
+
+  it("an opener that echoes one of last month’s gives way to another; an older one does not matter", async () => {
+    const context = await packedWeek();
+    const openerOf = async (): Promise<string> => {
+      const lines = (await description(context)).lines.flat();
+      return lines.find(({ facts }) => facts.includes("theme"))?.text ?? "";
+    };
+    const usual = await openerOf();
+    expect(usual).toContain("Night Train");
+    const keptIn = (weekOf: string) => {
+      const text = usual.replace("Night Train", "Apple Press");
+      const facts = [{ id: "theme", label: "", rows: [["Title", "Apple Press"]] }];
+      const generatedJson = JSON.stringify({ lines: [[{ text, facts: ["theme"] }]], facts });
+      return context.db.episode.create({
+        data: {
+          ...{ number: 1, weekOf, workingTitle: "Apple Press" },
+          drafts: { create: { kind: "description", generatedJson, body: text } },
+        },
+      });
+    };
+    await keptIn("2026-01-12");
+    expect(await openerOf()).toBe(usual);
+    await keptIn("2026-02-16");
+    expect(await openerOf()).not.toBe(usual);
+    expect(await openerOf()).toContain("Night Train");
   });
 
   it("chapters follow the marked times, and a child cannot be on screen longer than the episode", async () => {
