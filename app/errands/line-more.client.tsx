@@ -78,7 +78,13 @@ export function LineMore({
         <StandIn monday={monday} foodId={line.foodId} />
       )}
       {line.foodId !== null && !run.isOver && (
-        <OnlyThere monday={monday} foodId={line.foodId} run={run} isSet={line.isOnlyThereByHand} />
+        <OnlyThere
+          key={`${line.isOnlyThereByHand}`}
+          monday={monday}
+          foodId={line.foodId}
+          run={run}
+          isSet={line.isOnlyThereByHand}
+        />
       )}
       {canMove && (
         <FixForm
@@ -146,14 +152,21 @@ function OnlyThere({
 }) {
   const { change, status } = useChange();
   const { shopId, shopName } = run;
+  const [isOn, setIsOn] = useState(isSet);
+  const decide = async (isWanted: boolean): Promise<void> => {
+    setIsOn(isWanted);
+    const isKept = await change({
+      ...{ kind: "only-at", monday, foodId },
+      shopId: isWanted ? shopId : "",
+    });
+    if (!isKept) setIsOn(!isWanted);
+  };
   return (
     <label className={styles.only}>
       <input
         type="checkbox"
-        checked={isSet}
-        onChange={() =>
-          void change({ kind: "only-at", monday, foodId, shopId: isSet ? "" : shopId })
-        }
+        checked={isOn}
+        onChange={(event) => void decide(event.target.checked)}
       />
       Always buy it at {shopName}
       <span role="status">{status}</span>

@@ -105,7 +105,9 @@ async function readStock(db: Db, today: Day): Promise<StockView> {
             sentence: describeUseFirst(first, lot.foodName),
             source: lastDay === null ? "none" : lastDay === useBy ? "label" : "reference",
             canFreeze:
-              place !== "freezer" && (foods.get(foodId)?.shelf.freezerDays ?? null) !== null,
+              place !== "freezer" &&
+              (daysLeft ?? 0) >= 0 &&
+              (foods.get(foodId)?.shelf.freezerDays ?? null) !== null,
           },
         ];
       },
