@@ -1,32 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
+const demo = withDemo();
 
 /** The week before the fixed day, in the demo: five lunches, all packed. */
 const WEEK = "/copydesk/2026-03-02";
 
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page.getByRole("button", { name: /demo/iu }).click();
-  await page.waitForURL(/slate/u);
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
-
 test("a sentence shows its record; a broken rule holds the copy back and is mended at one press", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}${WEEK}/description`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}${WEEK}/description`);
   await page.getByRole("button", { name: "Record 1", exact: true }).click();
   await page.getByRole("heading", { name: /^Record 1:/u }).waitFor();
 
@@ -46,13 +30,13 @@ test("a sentence shows its record; a broken rule holds the copy back and is mend
 });
 
 test("a verdict that changes turns a kept draft stale, and it is brought up to date", async () => {
-  const { page, complaints } = await openPage(browser);
+  const { page, complaints } = await openPage(demo.browser);
   await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
-  await page.goto(`${server.url}${WEEK}/lunch-post?day=2026-03-05`);
+  await page.goto(`${demo.url}${WEEK}/lunch-post?day=2026-03-05`);
   await page.getByRole("button", { name: /^Copy text of Lunch post/u }).click();
   await page.getByText("Copied.").waitFor();
 
-  await page.goto(`${server.url}/verdicts/2026-03-05`);
+  await page.goto(`${demo.url}/verdicts/2026-03-05`);
   await page.getByLabel("In Biscuit’s words (optional)").fill("Good for a lighthouse");
   // The page says so before the words, too: what counts is that they were taken.
   const taken = page.waitForResponse((answer) => answer.request().method() === "POST");
@@ -60,7 +44,7 @@ test("a verdict that changes turns a kept draft stale, and it is brought up to d
   await taken;
   await page.getByText("Everything tapped is kept.").waitFor();
 
-  await page.goto(`${server.url}${WEEK}/lunch-post?day=2026-03-05`);
+  await page.goto(`${demo.url}${WEEK}/lunch-post?day=2026-03-05`);
   await page.getByText(/^Stale: \d sentences? needs? a second look\.$/u).waitFor();
   await page.getByRole("button", { name: "Bring it up to date" }).click();
   await page.getByRole("button", { name: "Bring it up to date" }).waitFor({ state: "detached" });
@@ -71,8 +55,8 @@ test("a verdict that changes turns a kept draft stale, and it is brought up to d
 });
 
 test("a template’s error is told by its line, and a mended one writes the preview", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/copydesk/templates/teaser`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/copydesk/templates/teaser`);
   const area = page.getByLabel("The template, in Liquid");
   await area.fill("{{ next }}\n{{ nothing_here }}");
   await page.getByText("Line 2: There is nothing called “nothing_here” here.").waitFor();
@@ -88,8 +72,8 @@ test("a template’s error is told by its line, and a mended one writes the prev
 });
 
 test("an episode is marked as published with its address", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(server.url + WEEK);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(demo.url + WEEK);
   await page.getByLabel("Address (optional)").fill("not an address");
   await page.getByRole("button", { name: "Mark as published" }).click();
   await page.getByText("An address begins with https://").waitFor();
@@ -101,8 +85,8 @@ test("an episode is marked as published with its address", async () => {
 });
 
 test("a post of the board is kept, marked as published, and listed", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(`${server.url}/copydesk/board?food=carrot-sticks`);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(`${demo.url}/copydesk/board?food=carrot-sticks`);
   await page.getByRole("button", { name: "Keep this post" }).click();
   await page.getByRole("heading", { name: "Board post" }).waitFor();
   await page.getByRole("button", { name: "Record 1", exact: true }).first().click();
@@ -119,10 +103,10 @@ test("a post of the board is kept, marked as published, and listed", async () =>
 });
 
 test("a newer template asks which way a passage goes that the user changed too", async () => {
-  const { page, complaints } = await openPage(browser);
-  const teaser = `${server.url}/copydesk/2026-02-23/teaser`;
+  const { page, complaints } = await openPage(demo.browser);
+  const teaser = `${demo.url}/copydesk/2026-02-23/teaser`;
   const template = async (text: string): Promise<void> => {
-    await page.goto(`${server.url}/copydesk/templates/teaser`);
+    await page.goto(`${demo.url}/copydesk/templates/teaser`);
     await page.waitForLoadState("networkidle");
     await page.getByLabel("The template, in Liquid").fill(text);
     const last = text.split("\n").at(-1) ?? "";
@@ -168,8 +152,8 @@ test.each(
 )(
   "$address at $width px, dark $dark: no accessibility finding, nothing wider than the screen",
   async ({ address, width, dark }) => {
-    const { page, complaints } = await openPage(browser, { width, dark });
-    const response = await page.goto(server.url + address);
+    const { page, complaints } = await openPage(demo.browser, { width, dark });
+    const response = await page.goto(demo.url + address);
     expect(response?.status()).toBe(200);
     expect(await axeFindings(page)).toEqual([]);
     const overflow = await page.evaluate("document.documentElement.scrollWidth - innerWidth");
@@ -182,7 +166,7 @@ test.each(
 test.each(["/copydesk/2026-03-03", "/copydesk/soon", `${WEEK}/poem`, "/copydesk/templates/poem"])(
   "%s leads to no record and says so with 404",
   async (address) => {
-    const response = await fetch(server.url + address);
+    const response = await fetch(demo.url + address);
     expect(response.status).toBe(404);
   },
 );

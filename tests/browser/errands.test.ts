@@ -1,26 +1,11 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage, printedPages, smallestPrint } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage, printedPages, smallestPrint } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
 const WEEK = "/errands/2026-03-16";
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-14");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(`${server.url}/welcome`);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.waitForURL(/\/slate/);
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo("2026-03-14");
 
 /** Buttons of a phone page that a thumb would miss: lower than 44 px. */
 function lowButtons(page: Page): Promise<string[]> {
@@ -41,10 +26,10 @@ function openBoxes(page: Page) {
 }
 
 test("a list is ticked by two people, also while one has no network, and both agree in the end", async () => {
-  const { page: ours } = await openPage(browser, { width: 390 });
-  const { page: theirs, complaints } = await openPage(browser, { width: 390 });
-  await ours.goto(server.url + WEEK);
-  await theirs.goto(server.url + WEEK);
+  const { page: ours } = await openPage(demo.browser, { width: 390 });
+  const { page: theirs, complaints } = await openPage(demo.browser, { width: 390 });
+  await ours.goto(demo.url + WEEK);
+  await theirs.goto(demo.url + WEEK);
   await ours.getByRole("heading", { name: "Next week’s errands" }).waitFor();
   const names = await openBoxes(ours).evaluateAll((boxes) =>
     boxes.map((box) => document.getElementById(`${box.id}-name`)?.textContent ?? ""),
@@ -61,7 +46,7 @@ test("a list is ticked by two people, also while one has no network, and both ag
 
   for (const page of [ours, theirs]) {
     await page.waitForLoadState("networkidle");
-    await page.goto(server.url + WEEK);
+    await page.goto(demo.url + WEEK);
     await page.getByText(`${names.length - 2} open of ${names.length}`).waitFor();
   }
   expect(complaints).toEqual([]);
@@ -70,8 +55,8 @@ test("a list is ticked by two people, also while one has no network, and both ag
 });
 
 test("a price is kept as paid, a line is added, they had none of another, and the stock has what was bought", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(server.url + WEEK);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(demo.url + WEEK);
   const run = page.getByRole("region", { name: /Saturday, Lamp Street Market/ });
   const line = run
     .getByRole("listitem")
@@ -113,8 +98,8 @@ test("a price is kept as paid, a line is added, they had none of another, and th
 });
 
 test("a food is always bought at one shop, until that is taken back", async () => {
-  const { page, complaints } = await openPage(browser, { width: 390 });
-  await page.goto(`${server.url}/errands/2026-03-23`);
+  const { page, complaints } = await openPage(demo.browser, { width: 390 });
+  await page.goto(`${demo.url}/errands/2026-03-23`);
   const line = page.getByRole("main").getByRole("listitem").filter({ hasText: "pack of" }).last();
   await line.getByText(/^More about/).click();
   const only = line.getByRole("checkbox", { name: /^Always buy it at/ });
@@ -131,8 +116,8 @@ test("a food is always bought at one shop, until that is taken back", async () =
 });
 
 test("a swap after the lid moves stock, and is taken back", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/callsheet/2026-03-16`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/callsheet/2026-03-16`);
   await page.getByRole("button", { name: "Shut the lid: packed" }).click();
   await page.getByText("The lid is shut: what comes out is at home again").waitFor();
   await page.getByLabel("Why").fill("soggy");
@@ -145,8 +130,8 @@ test("a swap after the lid moves stock, and is taken back", async () => {
 });
 
 test("stock is opened by keyboard, owed food is settled, a staple gets a level", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/errands/stock`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/errands/stock`);
   const beets = page.getByRole("complementary").getByRole("button", { name: /^Used.*beets/ });
   await beets.press("Enter");
   await beets.waitFor({ state: "hidden" });
@@ -165,8 +150,8 @@ test.each(
 )(
   "$address at $width px, dark $dark: no accessibility finding",
   async ({ address, width, dark }) => {
-    const { page, complaints } = await openPage(browser, { width, dark });
-    await page.goto(server.url + address);
+    const { page, complaints } = await openPage(demo.browser, { width, dark });
+    await page.goto(demo.url + address);
     await page
       .getByText(/^More about|A part of it/)
       .first()
@@ -181,9 +166,9 @@ test.each(
 );
 
 test("a week prints on one page of A4, a full one too, and nothing smaller than 8 pt", async () => {
-  const { page } = await openPage(browser);
+  const { page } = await openPage(demo.browser);
   for (const week of [WEEK, "/errands/2026-03-23"]) {
-    await page.goto(server.url + week);
+    await page.goto(demo.url + week);
     await page.getByRole("heading", { name: "Will be left over" }).waitFor();
     expect(await printedPages(page)).toBe(1);
     expect(await smallestPrint(page)).toBeGreaterThanOrEqual(8);
@@ -193,6 +178,6 @@ test("a week prints on one page of A4, a full one too, and nothing smaller than 
 
 test("an address that is no week to shop for says so with 404", async () => {
   for (const week of ["2026-03-17", "next-week", "2031-01-06"]) {
-    expect((await fetch(`${server.url}/errands/${week}`)).status).toBe(404);
+    expect((await fetch(`${demo.url}/errands/${week}`)).status).toBe(404);
   }
 });

@@ -1,29 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage, printedPages, smallestPrint } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage, printedPages, smallestPrint } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(server.url);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.waitForURL(/slate/);
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 test("prep is ticked off with its minutes, seen on the call sheet, and re-planned from a time", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/mise`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/mise`);
   await page.waitForURL(/mise\/2026-03-11$/);
   await page.getByRole("heading", { name: "Prep for Wednesday" }).waitFor();
   await page.getByText(/is proven: no order of these \d+ steps begins later/).waitFor();
@@ -41,7 +25,7 @@ test("prep is ticked off with its minutes, seen on the call sheet, and re-planne
   expect(await done.isChecked()).toBe(true);
   expect(await took.inputValue()).toBe("15");
 
-  await page.goto(`${server.url}/callsheet/2026-03-11`);
+  await page.goto(`${demo.url}/callsheet/2026-03-11`);
   const prep = page.getByRole("region", { name: "Prep left" });
   expect(await prep.getByRole("checkbox", { name: "Done: Fish cakes: shape" }).isChecked()).toBe(
     true,
@@ -67,14 +51,14 @@ test("prep is ticked off with its minutes, seen on the call sheet, and re-planne
 });
 
 test("the now-line stands where the kitchen clock does, on the day only", async () => {
-  const { page, complaints } = await openPage(browser);
+  const { page, complaints } = await openPage(demo.browser);
   const zone = await page.evaluate<string>("Intl.DateTimeFormat().resolvedOptions().timeZone");
   for (const [address, isShown] of [
     ["/mise/2026-03-11", true],
     ["/mise/2026-03-12", false],
   ] as const) {
     await page.clock.setFixedTime(new Date("2026-03-11T07:40:00"));
-    await page.goto(server.url + address);
+    await page.goto(demo.url + address);
     await page.getByText(`Times are those of ${zone}`).waitFor();
     const line = page.getByText("now 07:40");
     if (isShown) await line.waitFor();
@@ -89,7 +73,7 @@ test("the now-line stands where the kitchen clock does, on the day only", async 
 
 test("the calendar comes as a file and as a feed", async () => {
   for (const address of ["/mise/2026-03-11/calendar.ics", "/mise/calendar.ics"]) {
-    const response = await fetch(server.url + address);
+    const response = await fetch(demo.url + address);
     expect(response.status).toBe(200);
     expect(response.headers.get("content-type")).toMatch(/^text\/calendar/);
     const text = await response.text();
@@ -105,7 +89,7 @@ test.each([
   "/mise/2026-03-11?from=25:00",
   "/mise/2026-03-14/calendar.ics",
 ])("%s leads nowhere and says so with 404", async (address) => {
-  const response = await fetch(server.url + address);
+  const response = await fetch(demo.url + address);
   expect(response.status).toBe(404);
 });
 
@@ -114,8 +98,8 @@ test.each(
     [390, 1280].flatMap((width) => [false, true].map((dark) => ({ address, width, dark }))),
   ),
 )("$address at $width px, dark $dark: no finding, nothing too wide", async (wanted) => {
-  const { page, complaints } = await openPage(browser, wanted);
-  await page.goto(server.url + wanted.address);
+  const { page, complaints } = await openPage(demo.browser, wanted);
+  await page.goto(demo.url + wanted.address);
   expect(await axeFindings(page)).toEqual([]);
   expect(await page.evaluate("document.documentElement.scrollWidth - innerWidth")).toBeLessThan(1);
   expect(complaints).toEqual([]);
@@ -123,11 +107,11 @@ test.each(
 });
 
 test("mise and call sheet print on one page of A4 on every day of a week, nothing smaller than 8 pt", async () => {
-  const { page } = await openPage(browser);
+  const { page } = await openPage(demo.browser);
   for (const room of ["mise", "callsheet"]) {
     for (const day of [9, 10, 11, 12, 13]) {
       const address = `/${room}/2026-03-${String(day).padStart(2, "0")}`;
-      await page.goto(server.url + address);
+      await page.goto(demo.url + address);
       expect(await printedPages(page), address).toBe(1);
       expect(await smallestPrint(page), address).toBeGreaterThanOrEqual(8);
     }
