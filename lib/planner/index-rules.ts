@@ -66,8 +66,12 @@ export function indexAllowed(problem: PlanProblem, places: Places): Uint8Array {
     const days = rule.on?.map((date) => dayIndex.get(date)).filter((day) => day !== undefined);
     forbid(days ?? Array(dayCount).keys(), rule.itemIds);
   }
+  const [first = 0, last = 0] = [dayNumbers[0], dayNumbers.at(-1)];
   for (const rest of problem.rests) {
-    const shown = rest.shownOn.map(dayNumber);
+    // Long ago or far ahead nothing is near: an old series must not cost more than a young one.
+    const shown = rest.shownOn
+      .map(dayNumber)
+      .filter((past) => past > first - rest.restDays && past < last + rest.restDays);
     const isTooClose = (day: number): boolean =>
       shown.some((past) => Math.abs((dayNumbers[day] ?? 0) - past) < rest.restDays);
     if (shown.length > 0) forbid([...Array(dayCount).keys()].filter(isTooClose), rest.itemIds);
