@@ -1,29 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { axeFindings } from "#tests/support/axe.ts";
-import { openBrowser, openPage } from "#tests/support/browser.ts";
-import { startServer, type RunningServer } from "#tests/support/server.ts";
+import { openPage } from "#tests/support/browser.ts";
+import { withDemo } from "#tests/support/demo.ts";
 
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  server = await startServer("2026-03-11");
-  browser = await openBrowser();
-  const { page } = await openPage(browser);
-  await page.goto(server.url);
-  await page.getByRole("button", { name: /demo/i }).click();
-  await page.waitForURL(/slate/);
-  await page.context().close();
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+const demo = withDemo();
 
 test("a month is proposed, a food swapped, the plan bettered to a proven gap, and undone", async () => {
-  const { page, complaints } = await openPage(browser);
-  await page.goto(`${server.url}/slate/propose/2026-05`);
+  const { page, complaints } = await openPage(demo.browser);
+  await page.goto(`${demo.url}/slate/propose/2026-05`);
   await page.getByRole("button", { name: "Propose", exact: true }).click();
   await page.getByRole("button", { name: "Take it" }).waitFor();
   // It looks for better by itself, and can be stopped.
@@ -58,9 +42,9 @@ test("a month is proposed, a food swapped, the plan bettered to a proven gap, an
 });
 
 test("without script a month is proposed, seen and taken", async () => {
-  const context = await browser.newContext({ javaScriptEnabled: false });
+  const context = await demo.browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
-  await page.goto(`${server.url}/slate/propose/2026-06`);
+  await page.goto(`${demo.url}/slate/propose/2026-06`);
   await page.getByRole("button", { name: "Propose", exact: true }).click();
   await page.getByRole("button", { name: "Take it" }).click();
   await page.waitForURL(/slate\/2026-06$/);
