@@ -12,7 +12,7 @@ import {
   type Day,
 } from "#lib/calendar/index.ts";
 import { Colour } from "#lib/catalog/index.ts";
-import { parseColumn, readDaysOff, readSettings } from "#lib/db/index.ts";
+import { keepUntilWritten, parseColumn, readDaysOff, readSettings } from "#lib/db/index.ts";
 import { nearThemes } from "#lib/repeats/index.ts";
 import type { Context } from "../context.ts";
 
@@ -47,11 +47,17 @@ export type IdeaView = {
   readonly becameId: string | null;
 };
 
-/** The pool of themes by name, and the ideas of viewers, the newest first. */
-export async function loadThemes({ db, today }: Context): Promise<{
-  readonly themes: readonly ThemeView[];
-  readonly ideas: readonly IdeaView[];
-}> {
+type Pool = { readonly themes: readonly ThemeView[]; readonly ideas: readonly IdeaView[] };
+
+/**
+ * The pool of themes by name, and the ideas of viewers, the newest first. Shared until something is
+ * written: the next possible week of every theme takes looking for.
+ */
+export function loadThemes(context: Context): Promise<Pool> {
+  return keepUntilWritten(context.db, `themes ${context.today}`, () => readPool(context));
+}
+
+async function readPool({ db, today }: Context): Promise<Pool> {
   const [rows, episodes, settings, ideas, daysOff] = await Promise.all([
     db.theme.findMany({ orderBy: [{ name: "asc" }, { id: "asc" }] }),
     db.episode.findMany({
