@@ -85,7 +85,8 @@ export {
   type LunchRecord,
   type ThemeRecord,
 } from "./weeks.ts";
-export { applyEntry, readEntryGround, type Entry } from "./reactions.ts";
+export { entryStatements, groundOf, groundStatement, type Entry } from "./reactions.ts";
+export { atOnce, type AtOnce, type Cell, type Statement } from "./at-once.ts";
 export {
   applyFactsEntry,
   isFactsEntryKnown,

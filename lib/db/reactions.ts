@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { VerdictConflict, VerdictEntry, VerdictFields } from "#lib/reactions/index.ts";
-import type { Db } from "./client.ts";
+import type { Statement } from "./at-once.ts";
 import { parseColumn } from "./json.ts";
 
 /** Everything an entry must know before it is applied. */
@@ -41,13 +41,11 @@ const GroundRow = z.object({
   start: z.string().nullable(),
 });
 
-/** Reads the ground of an entry in one statement: it is on the hot path. */
-export async function readEntryGround(
-  db: Db,
-  entry: { readonly id: string; readonly itemId: string; readonly childId: string },
-): Promise<EntryGround> {
-  const rows = await db.$queryRaw<unknown[]>`
-    SELECT EXISTS (SELECT 1 FROM "ReactionEvent" WHERE "id" = ${entry.id}) AS known,
+type Asked = { readonly id: string; readonly itemId: string; readonly childId: string };
+
+/** What reads the ground of an entry, in one statement: it is on the hot path. */
+const GROUND = `
+    SELECT EXISTS (SELECT 1 FROM "ReactionEvent" WHERE "id" = ?1) AS known,
            i."fate", c."id" AS child, coalesce(r."revision", 0) AS revision,
            (SELECT json_group_array(json_array(e."id", e."device", e."madeAt", e."baseRevision", e."changeJson"))
             FROM (SELECT * FROM "ReactionEvent" WHERE "itemId" = i."id" AND "childId" = c."id"
@@ -55,9 +53,17 @@ export async function readEntryGround(
            json_object('eaten', r."eaten", 'face', r."face", 'quote', r."quote", 'note', r."note",
                        'loggedAt', r."loggedAt") AS start
     FROM (SELECT 1)
-    LEFT JOIN "LunchItem" i ON i."id" = ${entry.itemId}
-    LEFT JOIN "Child" c ON c."id" = ${entry.childId}
+    LEFT JOIN "LunchItem" i ON i."id" = ?2
+    LEFT JOIN "Child" c ON c."id" = ?3
     LEFT JOIN "Reaction" r ON r."itemId" = i."id" AND r."childId" = c."id"`;
+
+/** The statement that answers `groundOf`. */
+export function groundStatement({ id, itemId, childId }: Asked): Statement {
+  return { sql: GROUND, cells: [id, itemId, childId] };
+}
+
+/** The ground of an entry from the rows of its statement. */
+export function groundOf(rows: readonly unknown[], entry: Asked): EntryGround {
   const { known, fate, child, revision, kept, start } = GroundRow.parse(rows[0]);
   const events = z.array(Kept).parse(JSON.parse(kept));
   // Each entry raised the revision by one.
@@ -98,38 +104,48 @@ function instant(stored: string): string {
 }
 
 /**
- * Keeps an entry under its own id and sets the verdict to what stands after it. A verdict that had no
- * entry yet gets one for what it said before, so that the history of amendments is whole.
+ * What keeps an entry under its own id and sets the verdict to what stands after it. A verdict that had
+ * no entry yet gets one for what it said before, so that the history of amendments is whole.
  */
-export async function applyEntry(
-  db: Db,
+export function entryStatements(
   entry: Entry,
   { revision, start }: EntryGround,
   standing: { readonly values: VerdictFields; readonly conflicts: readonly VerdictConflict[] },
   now: Date,
-): Promise<void> {
-  if (start) await keep(db, { ...entry, ...start }, now);
-  await keep(db, entry, now);
+): readonly Statement[] {
   const { eaten, face, quote, note } = standing.values;
   const conflictJson = standing.conflicts.length === 0 ? null : JSON.stringify(standing.conflicts);
-  const madeAt = new Date(entry.madeAt);
-  await db.$executeRaw`
+  const verdict = `
     INSERT INTO "Reaction"
       ("itemId", "childId", "eaten", "face", "quote", "note", "loggedAt", "revision", "conflictJson")
-    VALUES (${entry.itemId}, ${entry.childId}, ${eaten}, ${face}, ${quote}, ${note}, ${madeAt},
-            ${revision + 1}, ${conflictJson})
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)
     ON CONFLICT ("itemId", "childId") DO UPDATE SET
       "eaten" = excluded."eaten", "face" = excluded."face", "quote" = excluded."quote",
       "note" = excluded."note", "loggedAt" = excluded."loggedAt", "revision" = excluded."revision",
       "conflictJson" = excluded."conflictJson"`;
+  const cells = [
+    ...[entry.itemId, entry.childId, eaten, face, quote, note, instant(entry.madeAt)],
+    ...[revision + 1, conflictJson],
+  ];
+  return [
+    ...(start ? [keep({ ...entry, ...start }, now)] : []),
+    keep(entry, now),
+    { sql: verdict, cells },
+  ];
 }
 
-async function keep(db: Db, entry: Entry, now: Date): Promise<void> {
-  const changeJson = JSON.stringify(entry.change);
-  const madeAt = new Date(entry.madeAt);
-  await db.$executeRaw`
+function keep(entry: Entry, now: Date): Statement {
+  const sql = `
     INSERT INTO "ReactionEvent"
       ("id", "itemId", "childId", "changeJson", "baseRevision", "device", "madeAt", "appliedAt")
-    VALUES (${entry.id}, ${entry.itemId}, ${entry.childId}, ${changeJson}, ${entry.baseRevision},
-            ${entry.device}, ${madeAt}, ${now})`;
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)`;
+  const { id, itemId, childId, baseRevision, device } = entry;
+  const changeJson = JSON.stringify(entry.change);
+  return {
+    sql,
+    cells: [
+      ...[id, itemId, childId, changeJson, baseRevision, device],
+      ...[instant(entry.madeAt), now.toISOString()],
+    ],
+  };
 }
