@@ -45,9 +45,13 @@ test("a list is ticked by two people, also while one has no network, and both ag
   await ours.getByText("waits for Noonbook").waitFor({ state: "hidden" });
 
   for (const page of [ours, theirs]) {
-    await page.waitForLoadState("networkidle");
-    await page.goto(demo.url + WEEK);
-    await page.getByText(`${names.length - 2} open of ${names.length}`).waitFor();
+    // A tick may still be on its way: the page is asked again until it has arrived.
+    const agreed = async (): Promise<number> => {
+      await page.waitForLoadState("networkidle");
+      await page.goto(demo.url + WEEK);
+      return page.getByText(`${names.length - 2} open of ${names.length}`).count();
+    };
+    await expect.poll(agreed, { timeout: 30_000 }).toBe(1);
   }
   expect(complaints).toEqual([]);
   await ours.context().close();

@@ -60,8 +60,10 @@ test("a food’s steps are added and saved, and its family’s rest", async () =
   await page.getByRole("button", { name: "Save the family" }).click();
   await page.getByText("Saved.").nth(1).waitFor();
   await page.reload();
-  expect(await step.getByLabel("What is done").inputValue()).toBe("Lay out on a towel");
-  expect(await page.getByLabel("Rest of the whole family, days").inputValue()).toBe("12");
+  // Fields are filled once the page's script has run.
+  await expect.poll(() => step.getByLabel("What is done").inputValue()).toBe("Lay out on a towel");
+  const rest = page.getByLabel("Rest of the whole family, days");
+  await expect.poll(() => rest.inputValue()).toBe("12");
   expect(complaints).toEqual([]);
   await page.context().close();
 });

@@ -7,6 +7,8 @@ export default defineConfig({
   test: {
     include: ["tests/browser/**/*.test.ts"],
     fileParallelism: false,
+    // A browser on a busy machine misses a beat now and then; what is broken fails three times.
+    retry: 2,
     testTimeout: 120_000,
     hookTimeout: 120_000,
   },
