@@ -59,8 +59,11 @@ const ENTRIES: readonly Entry[] = [
   ["egg|albumen|albumin|ovalbumin|egg white|egg yolk|omelette|omelet|frittata", ["egg"]],
   ["meringue|hollandaise|aioli|ovomucoid|lysozyme", ["egg"]],
   ["mayonnaise|mayo|tartar sauce|tartare sauce", ["egg"], ["soy", "mustard", "milk"]],
-  ["coleslaw|egg salad|potato salad|chicken salad|ham salad", ["egg"], ["soy", "mustard"]],
-  ["turkey salad", ["egg"], ["soy", "mustard"]],
+  [
+    "coleslaw|egg salad|potato salad|chicken salad|ham salad|turkey salad",
+    ["egg"],
+    ["soy", "mustard"],
+  ],
   ["tuna salad|salmon salad", ["egg", "fish"], ["soy", "mustard", "celery"]],
   ["shrimp salad|crab salad|lobster salad|prawn salad", ["egg", "crustacean"], ["soy", "celery"]],
   ["pasta salad|macaroni salad", ["egg", "wheat"], ["soy", "mustard", "celery"]],
@@ -97,7 +100,7 @@ const ENTRIES: readonly Entry[] = [
   ["nut|mixed nut", ["tree-nut"], ["peanut"]],
   ["baklava", ["tree-nut", "wheat"], ["milk"]],
   ["pesto", ["milk", "tree-nut"]],
-  ["chestnut|water chestnut|tiger nut|nut free|nutmeg|butternut|butternut squash", []],
+  ["chestnut|water chestnut|tiger nut|nutmeg|butternut|butternut squash", []],
 
   ["soy|soya|soybean|tofu|tempeh|edamame|miso|natto|tvp|bean curd", ["soy"]],
   ["soy sauce|shoyu|teriyaki|teriyaki sauce|hoisin|hoisin sauce", ["soy", "wheat"], ["sesame"]],
@@ -164,7 +167,6 @@ const ENTRIES: readonly Entry[] = [
   ["barley|barley malt|malt|malted|beer|ale", ["barley"], ["wheat"]],
   ["oat|oatmeal|rolled oat|porridge", ["oats"], ["wheat"]],
   ["granola|muesli|flapjack", ["oats"], ["tree-nut", "peanut", "wheat", "milk", "soy"]],
-  ["granola bar", ["oats"], ["tree-nut", "peanut", "wheat", "milk", "soy"]],
 
   ["celery|celeriac", ["celery"]],
   ["mustard|dijon", ["mustard"]],

@@ -105,6 +105,7 @@ describe("what a maker says is missing is asked, not taken as gone", () => {
   test.each<readonly [string, Allergen]>([
     ["egg-free mayonnaise", "egg"],
     ["vegan cheese", "milk"],
+    ["nut-free bar", "tree-nut"],
     ["gluten-free bread", "wheat"],
     ["free from milk: chocolate milk", "milk"],
     ["cookies without egg or eggs", "egg"],
