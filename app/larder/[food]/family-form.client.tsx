@@ -4,6 +4,7 @@ import { zodResolver } from "@hookform/resolvers/zod";
 import { useForm } from "react-hook-form";
 import { FamilyInput, type FamilyFields } from "#lib/use-cases/larder/family.input.ts";
 import { Field } from "#app/_forms/field.client.tsx";
+import { StayEnd } from "#app/_forms/stay-end.client.tsx";
 import { useSaving } from "#app/_forms/use-saving.client.ts";
 import { saveFamilyAction } from "../actions.ts";
 import styles from "../larder.module.css";
@@ -28,17 +29,7 @@ export function FamilyForm({ standing }: { readonly standing: FamilyFields }) {
         {...register("restDays")}
         error={formState.errors.restDays?.message}
       />
-      <div className="row">
-        <button className="btn plain" type="submit" disabled={isSaving}>
-          {isSaving ? "Saving …" : "Save the family"}
-        </button>
-        <span role="status">{status}</span>
-      </div>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <StayEnd label="Save the family" isPlain {...{ isSaving, status, problem }} />
     </form>
   );
 }

@@ -6,6 +6,7 @@ import { APPLIANCES } from "#lib/catalog/index.ts";
 import { StepsInput, type StepsFields } from "#lib/use-cases/larder/steps.input.ts";
 import { Choice } from "#app/_forms/choice.client.tsx";
 import { Field } from "#app/_forms/field.client.tsx";
+import { StayEnd } from "#app/_forms/stay-end.client.tsx";
 import { Tick } from "#app/_forms/tick.client.tsx";
 import { useSaving } from "#app/_forms/use-saving.client.ts";
 import { saveStepsAction } from "../actions.ts";
@@ -105,7 +106,7 @@ export function StepsForm({ standing }: { readonly standing: StepsFields }) {
           </fieldset>
         );
       })}
-      <div className="row">
+      <StayEnd label="Save the steps" {...{ isSaving, status, problem }}>
         <button
           className="btn plain"
           type="button"
@@ -115,16 +116,7 @@ export function StepsForm({ standing }: { readonly standing: StepsFields }) {
         >
           Add a step
         </button>
-        <button className="btn" type="submit" disabled={isSaving}>
-          {isSaving ? "Saving …" : "Save the steps"}
-        </button>
-        <span role="status">{status}</span>
-      </div>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      </StayEnd>
     </form>
   );
 }
