@@ -2,8 +2,8 @@ import { z } from "zod";
 import type { Db } from "./client.ts";
 import { insertRows } from "./bulk.ts";
 
-/** Tables that are about this computer and not about the series. */
-const LEFT_OUT = ["_prisma_migrations", "Session", "Attempt"];
+/** Tables that are about this file and computer and not about the series. */
+const LEFT_OUT = ["_prisma_migrations", "Session", "Attempt", "VerdictYear"];
 /** Settings that let phones in begin like this: they never leave, and stay when another series comes. */
 const ACCESS = "access.";
 

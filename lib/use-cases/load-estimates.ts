@@ -1,24 +1,38 @@
 import type { Day } from "#lib/calendar/index.ts";
-import { keepUntilWritten, readVerdicts, type Db, type VerdictRecord } from "#lib/db/index.ts";
+import { readVerdicts, type Db, type VerdictRecord } from "#lib/db/index.ts";
 import { estimateAll, type Learned } from "#lib/reactions/index.ts";
+
+/** By the list learned from, which stays the same one while no verdict changes, and by day. */
+const learnedFrom = new WeakMap<readonly VerdictRecord[], Map<Day, Learned>>();
+/** Estimates of no more days than this are kept. */
+const DAYS_MOST = 4;
 
 /**
  * What the verdicts up to today teach about every child and food: `of(child, food, family)` answers
- * for any pair, met or not. Shared until anything is written; nobody may change it.
+ * for any pair, met or not. Shared until a verdict changes; nobody may change it.
  */
-export function loadEstimates({
+export async function loadEstimates({
   db,
   today,
 }: {
   readonly db: Db;
   readonly today: Day;
 }): Promise<Learned> {
-  return keepUntilWritten(db, `estimates ${today}`, async () =>
-    estimateAll(await loadVerdicts({ db }), { today }),
-  );
+  const verdicts = await readVerdicts(db);
+  const byDay = learnedFrom.get(verdicts) ?? new Map<Day, Learned>();
+  learnedFrom.set(verdicts, byDay);
+  const learned = byDay.get(today) ?? estimateAll(verdicts, { today });
+  // The day asked for last goes last.
+  byDay.delete(today);
+  byDay.set(today, learned);
+  for (const day of byDay.keys()) {
+    if (byDay.size <= DAYS_MOST) break;
+    byDay.delete(day);
+  }
+  return learned;
 }
 
 /** Every verdict with the item it was given on, oldest first; shared like the estimates. */
 export function loadVerdicts({ db }: { readonly db: Db }): Promise<readonly VerdictRecord[]> {
-  return keepUntilWritten(db, "verdicts", () => readVerdicts(db));
+  return readVerdicts(db);
 }
