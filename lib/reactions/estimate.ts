@@ -75,7 +75,7 @@ export function estimateAll(
     histories.set(cell, addToHistory(history, verdict, reading.shift));
     noteFullDay(fullDays, verdict, reading.shift);
   });
-  const of = (childId: string, foodId: string, familyId: string): Acceptance => {
+  const answer = (childId: string, foodId: string, familyId: string): Acceptance => {
     const place = {
       child: series.childAt.get(childId) ?? -1,
       food: series.foodAt.get(foodId) ?? -1,
@@ -88,6 +88,14 @@ export function estimateAll(
     const spread = spreadAt(sums, series, place, strengths, today);
     const standing = standingOf(history, spread, today);
     return { childId, foodId, familyId, ...spread, standing, history };
+  };
+  // The ends of an interval cost more than all the rest, and the same pairs are asked for again.
+  const answers = new Map<string, Acceptance>();
+  const of = (childId: string, foodId: string, familyId: string): Acceptance => {
+    const key = `${childId}\n${foodId}\n${familyId}`;
+    const known = answers.get(key) ?? answer(childId, foodId, familyId);
+    answers.set(key, known);
+    return known;
   };
   const met = firsts.flatMap((index) => {
     const verdict = series.verdicts[index];
