@@ -11,18 +11,17 @@ const MEMORY = 30;
 const DONE_POINTS = 0.01;
 
 /**
- * An upper bound on the points of every plan whatever its themes, told each time it falls. For any prices
- * of what the weeks share, each theme of each week is worth so much at most (Lagrangian relaxation;
- * Geoffrion 1974); every set of prices bounds every choice of themes, and the choice that all of them
- * together bound least tightly is looked at next (cutting planes; Benders 1962). `looksMax` counts the
- * sets; blocks until it is reached or nothing is left to prove.
+ * Upper bounds on the points of every plan whatever its themes, each at most the one before; one look
+ * between two of them. For any prices of what the weeks share, each theme of each week is worth so much
+ * at most (Lagrangian relaxation; Geoffrion 1974); every set of prices bounds every choice of themes, and
+ * the choice that all of them together bound least tightly is looked at next (cutting planes; Benders
+ * 1962). Ends after `looksMax` looks or when nothing is left to prove.
  */
-export function boundAllThemes(
+export function* allThemeBounds(
   problem: PlanProblem,
   solver: Solver,
   { looksMax }: { readonly looksMax: number },
-  tell: (bound: number) => void,
-): number {
+): Generator<number, void> {
   const indexed = indexProblem(problem);
   const ground = openWeeks(indexed, solver);
   const cuts: ThemeCut[] = [];
@@ -42,14 +41,12 @@ export function boundAllThemes(
       seen.add(themes.join());
       const next = bestAssignment(indexed, cuts);
       themes = next.themes;
-      if (next.bound >= lowest - 1e-6) continue;
-      lowest = next.bound;
-      tell(lowest);
+      lowest = Math.min(lowest, next.bound);
+      yield lowest;
     }
   } finally {
     closeWeeks(ground);
   }
-  return lowest;
 }
 
 /** The mean moved towards new prices by a share. */

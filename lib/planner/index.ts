@@ -1,7 +1,7 @@
 /** Planner: next weeks' themes and lunches, proposed near the best there is, with reasons. */
 export { USUAL_MONTH, type MonthOptions } from "./improve-month.ts";
-export { boundMonth, type BoundLimits } from "./bound-month.ts";
-export { boundAllThemes } from "./bound-themes.ts";
+export { placeAsAsked, type Mate, type Placing } from "./mate.ts";
+export { allThemeBounds } from "./bound-themes.ts";
 export { planMonth, type PlanStep, type ThemeOffer } from "./plan-month.ts";
 export { FIRST_STEPS, proposePlan, type Proposal, type ProposeOptions } from "./propose.ts";
 export {

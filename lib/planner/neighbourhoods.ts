@@ -21,22 +21,27 @@ export function eachWeek({ weekCount }: IndexedProblem, lossMax = 3): Freed[] {
   return [...Array(weekCount).keys()].map((week) => ({ parts: null, weeks: [week], lossMax }));
 }
 
+/** Runs of three parts in all weeks. */
+export function partRuns({ itemsOfPart }: IndexedProblem, lossMax: number): Freed[] {
+  const count = itemsOfPart.length;
+  return [...itemsOfPart.keys()].map((part) => ({
+    ...{ parts: [part, (part + 1) % count, (part + 2) % count], weeks: null },
+    lossMax,
+  }));
+}
+
 /** Pairs of weeks, single weeks and runs of parts, seconds each. `widening` lets in dearer items. */
 export function wideOnes(indexed: IndexedProblem, widening: number): Freed[] {
-  const parts = [...indexed.itemsOfPart.keys()];
   const weeks = [...Array(indexed.weekCount).keys()];
   return [
     ...pairsOf(weeks).map((pair) => ({ parts: null, weeks: pair, lossMax: 0.7 * widening })),
     ...eachWeek(indexed, 4 * widening),
-    ...parts.map((part) => ({
-      ...{ parts: [part, (part + 1) % parts.length, (part + 2) % parts.length], weeks: null },
-      lossMax: 2 * widening,
-    })),
+    ...partRuns(indexed, 2 * widening),
   ];
 }
 
 /** Neighbours first, then weeks further apart. */
-function pairsOf(weeks: readonly number[]): number[][] {
+export function pairsOf(weeks: readonly number[]): number[][] {
   return weeks
     .slice(1)
     .flatMap((_, place) => weeks.slice(place + 1).map((week) => [week - place - 1, week]));

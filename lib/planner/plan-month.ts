@@ -16,7 +16,9 @@ export type PlanStep =
       readonly bound: number;
       /** All possible themes of all weeks, best first. */
       readonly ranked: readonly ThemeOffer[];
-    };
+    }
+  /** No plan with the chosen themes is worth more, as known by now. */
+  | { readonly kind: "bound"; readonly bound: number };
 
 export type ThemeOffer = {
   readonly monday: Day;
@@ -35,6 +37,10 @@ export function planMonth(
     if (step.kind === "plan") {
       const { points, broken } = step.state;
       tell({ kind: "plan", plan: planOf(step.state), points, broken });
+      return;
+    }
+    if (step.kind === "bound") {
+      tell(step);
       return;
     }
     const themeIds = [...step.themes].map((theme) => problem.themes[theme]?.id ?? null);

@@ -12,6 +12,8 @@ export type SearchOptions = {
   readonly keepThemes?: boolean;
   /** Only these days change; absent: all. */
   readonly days?: readonly number[];
+  /** Items only change days within their week: what each week holds stays. */
+  readonly keepCounts?: boolean;
   /** Items worth trying (week * itemCount + item, 1: yes); absent: all. */
   readonly promising?: Uint8Array;
   /** Degrees of the walk in points, from and to; a worse plan by that much is taken 1 time in e. */
@@ -49,6 +51,7 @@ type Walk = {
   readonly days: readonly number[];
   readonly choices: readonly (readonly number[])[];
   readonly isLocked: Uint8Array;
+  readonly keepsCounts: boolean;
   readonly freeWeeks: readonly number[];
 };
 
@@ -62,6 +65,7 @@ function startWalk(state: PlanState, options: SearchOptions): Walk {
     days: options.days ?? [...indexed.weekOfDay.keys()],
     choices: choicesByDay(indexed, options.promising),
     isLocked: lockedPlaces(state),
+    keepsCounts: options.keepCounts ?? false,
     freeWeeks: options.keepThemes || indexed.themeCount === 0 ? [] : open,
   };
 }
@@ -79,6 +83,7 @@ function lockedPlaces(state: PlanState): Uint8Array {
 }
 
 function takeStep(walk: Walk, heat: number): void {
+  if (walk.keepsCounts) return exchangeInWeek(walk, heat);
   const kind = walk.random.next();
   if (kind < 0.68) replaceItem(walk, heat);
   else if (kind < 0.99 || walk.freeWeeks.length === 0) exchangeDays(walk, heat);
@@ -106,22 +111,37 @@ function replaceItem(walk: Walk, heat: number): void {
 }
 
 function exchangeDays(walk: Walk, heat: number): void {
-  const { state, indexed, random } = walk;
+  const { indexed, random } = walk;
   const one = random.pick(walk.days);
   const other = random.pick(walk.days);
   const cell = random.below(indexed.cells.length);
-  const width = indexed.cells.length;
-  if (one === other || walk.isLocked[one * width + cell] || walk.isLocked[other * width + cell]) {
-    return;
-  }
+  exchange(walk, [one, cell], [other, cell], heat);
+}
+
+function exchangeInWeek(walk: Walk, heat: number): void {
+  const { indexed, random } = walk;
+  const one = random.pick(walk.days);
+  const other = random.pick(indexed.daysOfWeek[indexed.weekOfDay[one] ?? 0] ?? [one]);
+  const cell = random.below(indexed.cells.length);
+  const cells = indexed.cellsOfPart[indexed.cells[cell]?.part ?? 0] ?? [cell];
+  exchange(walk, [one, cell], [other, random.pick(cells)], heat);
+}
+
+type Place = readonly [day: number, cell: number];
+
+function exchange(walk: Walk, [one, cell]: Place, [other, to]: Place, heat: number): void {
+  const { state, isLocked } = walk;
+  const width = walk.indexed.cells.length;
+  if (one === other || isLocked[one * width + cell] || isLocked[other * width + to]) return;
   const here = state.items[one * width + cell] ?? -1;
-  const there = state.items[other * width + cell] ?? -1;
+  const there = state.items[other * width + to] ?? -1;
+  if (here === there) return;
   const worth = state.worth;
   state.put(one, cell, there);
-  state.put(other, cell, here);
+  state.put(other, to, here);
   if (isTaken(walk, state.worth - worth, heat)) return;
   state.put(one, cell, here);
-  state.put(other, cell, there);
+  state.put(other, to, there);
 }
 
 function changeTheme(walk: Walk, heat: number): void {

@@ -1,49 +1,131 @@
 import type { IndexedProblem } from "./indexed.ts";
 import type { PlanModel } from "./model-draft.ts";
 import { buildModel, weekBlocks } from "./model.ts";
-import { tourBounds, type Outline } from "./outline.ts";
-import { withSession, type SolveLimits, type Solver } from "./solver.ts";
+import { startValues } from "./model-plan.ts";
+import { pairsOf } from "./neighbourhoods.ts";
+import {
+  withSession,
+  type Solution,
+  type SolveEvent,
+  type Solver,
+  type SolverSession,
+} from "./solver.ts";
+import type { PlanState } from "./state.ts";
 
-/** How often each week holds each item (week * itemCount + item). */
-export type WeekCounts = Int32Array;
+/** What each week holds before anything has its day. */
+export type CountedMonth = {
+  /** How often each item comes in a week (week * itemCount + item). */
+  readonly counts: Int32Array;
+  /** Tour of shops of each week, a position in the problem's `tours`, -1: shops do not count. */
+  readonly tours: Int32Array;
+};
+
+type CountStep =
+  | { readonly kind: "bound"; readonly bound: number }
+  | { readonly kind: "counts"; readonly counted: CountedMonth };
 
 /** The program that decides only which items come in which week; its bound holds for every plan. */
 export function weekModel(indexed: IndexedProblem, themes: Int32Array): PlanModel {
   return buildModel(indexed, { blocks: weekBlocks(indexed), themes, fixed: null });
 }
 
+/** Nodes of a neighbourhood's tree: beyond them little is found. */
+const NODES_MAX = 50;
+/** Proven gap in points at which a neighbourhood counts as solved. */
+const STEP_GAP_POINTS = 0.05;
+
 /**
- * Which items come in which week under an outline, as far as the limits reach; items that cost more than
- * `lossMax` are left out. Undefined when nothing was found.
+ * Which items come in which week (frequencies first: Balintfy et al. 1978): the root of the tree, told as
+ * a bound as it falls, then weeks and pairs of weeks solved anew (large neighbourhood search; Shaw 1998).
+ * Whole weeks lack the symmetry of their days: a month of them is solved to within a few points in the
+ * time that one week of days takes. Where the root finds nothing, `start` counts; undefined: that
+ * breaks rules. The root's own counts are told before they are bettered.
  */
 export function countItems(
   indexed: IndexedProblem,
   model: PlanModel,
-  outline: Outline,
   solver: Solver,
-  options: SolveLimits & { readonly lossMax: number },
-): WeekCounts | undefined {
-  const placeOf = (block: number, item: number): number =>
-    (model.scope.blocks[block]?.week ?? 0) * indexed.itemCount + item;
-  const places = [...model.columns.entries()]
-    .filter(([, column]) => column >= 0)
-    .map(([at, column]) => ({
-      column,
-      place: placeOf(Math.floor(at / indexed.itemCount), at % indexed.itemCount),
-    }));
-  const closed = places
-    .filter(({ place }) => (outline.losses[place] ?? Infinity) > options.lossMax)
-    .map(({ column }) => column)
-    .filter((column) => model.program.columnLower[column] === 0);
-  const zeros = closed.map(() => 0);
-  const tour = tourBounds(model, outline.tours);
-  const { status, values } = withSession(solver, model.program, (session) => {
-    session.setBounds(closed, zeros, zeros);
-    session.setBounds(tour.columns, tour.values, tour.values);
-    return session.solve(options);
+  start: PlanState,
+  tell: (step: CountStep) => void,
+): CountedMonth | undefined {
+  return withSession(solver, model.program, (session) => {
+    const watch = (event: SolveEvent): void => {
+      if (event.kind === "bound") tell(event);
+    };
+    const root = session.solve({ nodesMax: 1, watch });
+    if (root.status === "infeasible") return undefined;
+    tell({ kind: "bound", bound: root.bound });
+    const isFound = root.status === "optimal" || root.status === "feasible";
+    if (!isFound && start.broken > 0) return undefined;
+    const climb = {
+      ...startClimb(model, session),
+      values: isFound ? wholeOf(model, root) : startValues(model, start).values,
+      worth: isFound ? root.objective : start.points,
+    };
+    const weeks = [...Array(indexed.weekCount).keys()];
+    if (root.status !== "optimal") {
+      tell({ kind: "counts", counted: countedOf(indexed, model, climb) });
+      for (const freed of [...weeks.map((week) => [week]), ...pairsOf(weeks)])
+        improve(climb, freed);
+    }
+    return countedOf(indexed, model, climb);
   });
-  if (status !== "optimal" && status !== "feasible") return undefined;
-  const counts = new Int32Array(indexed.weekCount * indexed.itemCount);
-  for (const { column, place } of places) counts[place] = Math.round(values[column] ?? 0);
-  return counts;
+}
+
+type Climb = {
+  readonly model: PlanModel;
+  readonly session: SolverSession;
+  /** The whole-number columns. */
+  readonly columns: readonly number[];
+  values: readonly number[];
+  worth: number;
+};
+
+function startClimb(
+  model: PlanModel,
+  session: SolverSession,
+): Pick<Climb, "model" | "session" | "columns"> {
+  const { isInteger } = model.program;
+  return { model, session, columns: [...isInteger.keys()].filter((column) => isInteger[column]) };
+}
+
+function wholeOf({ program }: PlanModel, { values }: Solution): number[] {
+  return [...program.isInteger.keys()]
+    .filter((column) => program.isInteger[column])
+    .map((column) => Math.round(values[column] ?? 0));
+}
+
+/** The freed weeks solved anew, the others as they are. */
+function improve(climb: Climb, weeks: readonly number[]): void {
+  const { model, session, columns, values } = climb;
+  const { program, columnWeeks } = model;
+  const isFree = (column: number): boolean => weeks.includes(columnWeeks[column] ?? -1);
+  const bounds = (free: Float64Array): number[] =>
+    columns.map((column, at) => (isFree(column) ? (free[column] ?? 0) : (values[at] ?? 0)));
+  session.setBounds(columns, bounds(program.columnLower), bounds(program.columnUpper));
+  const limits = { nodesMax: NODES_MAX, absoluteGap: STEP_GAP_POINTS };
+  const next = session.solve({ ...limits, start: { columns, values } });
+  const isFound = next.status === "optimal" || next.status === "feasible";
+  if (!isFound || next.objective <= climb.worth + 1e-6) return;
+  climb.values = wholeOf(model, next);
+  climb.worth = next.objective;
+}
+
+function countedOf(
+  { weekCount, itemCount }: IndexedProblem,
+  { columns, scope, tours, program }: PlanModel,
+  climb: Pick<Climb, "columns" | "values">,
+): CountedMonth {
+  const values = new Float64Array(program.columnCount);
+  climb.columns.forEach((column, at) => (values[column] = climb.values[at] ?? 0));
+  const counts = new Int32Array(weekCount * itemCount);
+  columns.forEach((column, place) => {
+    const week = scope.blocks[Math.floor(place / itemCount)]?.week ?? 0;
+    if (column >= 0) counts[week * itemCount + (place % itemCount)] = values[column] ?? 0;
+  });
+  const chosen = new Int32Array(weekCount).fill(-1);
+  for (const { week, columns: own } of tours) {
+    chosen[week] = own.findIndex((column) => (values[column] ?? 0) > 0.5);
+  }
+  return { counts, tours: chosen };
 }

@@ -31,7 +31,7 @@ export type RunOptions = {
 };
 
 /**
- * Plans in two worker threads, one for plans and one for the bound, and yields whenever either has news.
+ * Plans in two worker threads, a planner and its mate, and yields whenever either has news.
  * The last progress has `isDone`. Throws when a worker fails; ends quietly when aborted.
  */
 export async function* runPlanner(
@@ -59,11 +59,11 @@ type Run = {
 };
 
 function startRun(
-  [planner, bounder]: readonly [ReadyWorker, ReadyWorker] | readonly ReadyWorker[],
+  [planner, mate]: readonly [ReadyWorker, ReadyWorker] | readonly ReadyWorker[],
   problem: PlanProblem,
   options: RunOptions,
 ): { next: () => Promise<PlanProgress | null> } {
-  if (!planner || !bounder) throw new Error("a run takes two workers");
+  if (!planner || !mate) throw new Error("a run takes two workers");
   const run: Run = { latest: null, themeIds: null, isStale: false, error: null };
   let wake: () => void = () => undefined;
   let isOver = false;
@@ -81,11 +81,12 @@ function startRun(
     listen(reply);
     if (reply.kind === "done") over();
   });
-  bounder.onReply(listen);
+  mate.onReply(listen);
   const { port1, port2 } = new MessageChannel();
-  planner.send({ kind: "plan", problem, seed: options.seed, peer: port1 }, [port1]);
-  const { secondsMax } = options;
-  bounder.send({ kind: "bound", problem, secondsMax, peer: port2 }, [port2]);
+  const { seed, secondsMax } = options;
+  const bell = new SharedArrayBuffer(4);
+  planner.send({ kind: "plan", problem, seed, peer: port1, bell }, [port1]);
+  mate.send({ kind: "mate", problem, peer: port2, bell }, [port2]);
   const timer = setTimeout(over, secondsMax * 1000);
   options.signal?.addEventListener("abort", over, { once: true });
   return {
@@ -110,7 +111,9 @@ function takeReply(run: Run, reply: WorkerReply): boolean {
   if (reply.kind === "step" && reply.step.kind === "plan") {
     const { plan, points, broken } = reply.step;
     const base = latest ?? { bound: null, boundAll: null, themes: [], isDone: false };
-    run.latest = withGaps({ ...base, plan, points, broken }, run.themeIds);
+    const next = withGaps({ ...base, plan, points, broken }, run.themeIds);
+    if (latest && !isBetter(run, next, latest)) return false;
+    run.latest = next;
     return true;
   }
   if (!latest) return false;
@@ -120,11 +123,34 @@ function takeReply(run: Run, reply: WorkerReply): boolean {
     run.latest = withGaps({ ...latest, bound, themes: ranked }, run.themeIds);
     return true;
   }
-  if (reply.kind !== "bound") return false;
-  const key = reply.of === "all themes" ? "boundAll" : "bound";
-  if (reply.bound >= (latest[key] ?? Infinity)) return false;
-  run.latest = withGaps({ ...latest, [key]: reply.bound }, run.themeIds);
+  if (reply.kind === "bound") return takeBound(run, latest, "boundAll", reply.bound);
+  if (reply.kind !== "step" || reply.step.kind !== "bound") return false;
+  return takeBound(run, latest, "bound", reply.step.bound);
+}
+
+function takeBound(
+  run: Run,
+  latest: PlanProgress,
+  of: "bound" | "boundAll",
+  bound: number,
+): boolean {
+  if (bound >= (latest[of] ?? Infinity)) return false;
+  run.latest = withGaps({ ...latest, [of]: bound }, run.themeIds);
   return true;
+}
+
+/** Fewer broken rules first, then the chosen themes, then points: two threads find plans. */
+function isBetter(run: Run, next: PlanProgress, latest: PlanProgress): boolean {
+  if (next.broken !== latest.broken) return next.broken < latest.broken;
+  const [isNextChosen, isLatestChosen] = [next, latest].map(({ plan }) =>
+    hasThemes(plan, run.themeIds),
+  );
+  if (isNextChosen !== isLatestChosen) return isNextChosen === true;
+  return next.points > latest.points;
+}
+
+function hasThemes(plan: Plan, themeIds: string | null): boolean {
+  return plan.weeks.map(({ themeId }) => themeId).join() === themeIds;
 }
 
 /**
@@ -136,7 +162,7 @@ function withGaps(
   themeIds: string | null,
 ): PlanProgress {
   const { plan, points, broken, bound, boundAll } = progress;
-  const hasChosen = plan.weeks.map(({ themeId }) => themeId).join() === themeIds;
+  const hasChosen = hasThemes(plan, themeIds);
   const gapTo = (limit: number | null): number | null =>
     limit === null || broken > 0 ? null : Math.max(0, limit - points) / Math.abs(limit);
   return { ...progress, gap: hasChosen ? gapTo(bound) : null, gapAll: gapTo(boundAll) };
