@@ -1,0 +1,2 @@
+-- CreateIndex
+CREATE INDEX "LunchItem_insteadOfId_idx" ON "LunchItem"("insteadOfId");
