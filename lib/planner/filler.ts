@@ -1,6 +1,7 @@
+import { dayNumber } from "#lib/calendar/index.ts";
 import { applyLocks, choicesByDay } from "./cell-choices.ts";
 import type { IndexedProblem } from "./indexed.ts";
-import { likedShare } from "./item-aims.ts";
+import { expectedShare } from "./item-aims.ts";
 import { PlanState } from "./state.ts";
 import { pickThemes, themePotentials } from "./theme-potential.ts";
 
@@ -14,9 +15,8 @@ export type FillerTaste = "fitting" | "longest-unseen";
 export function fillPlan(indexed: IndexedProblem, taste: FillerTaste = "fitting"): PlanState {
   const state = new PlanState(indexed);
   applyLocks(state);
-  pickThemes(indexed, themePotentials(indexed)).forEach((theme, week) =>
-    state.setTheme(week, theme),
-  );
+  const potentials = taste === "fitting" ? themePotentials(indexed) : themesUnseen(indexed);
+  pickThemes(indexed, potentials).forEach((theme, week) => state.setTheme(week, theme));
   fillEmptyCells(state, taste);
   return state;
 }
@@ -53,16 +53,40 @@ function rank(
 ): number[] {
   const { indexed } = state;
   const theme = state.themes[indexed.weekOfDay[day] ?? 0] ?? -1;
+  const placed = taste === "longest-unseen" ? daysSincePlaced(state, day) : undefined;
   const keyOf = (number: number): number => {
     const item = indexed.problem.items[number];
     if (!item) return 0;
     const unseen = item.daysUnseen ?? Infinity;
-    if (taste === "longest-unseen") return Math.min(unseen, 100_000);
+    if (placed) return placed.get(item.foodId) ?? Math.min(unseen, 100_000);
     const fit = theme < 0 ? 0 : (indexed.fits[theme * indexed.itemCount + number] ?? 0);
-    return 2 * fit + likedShare(item) + Math.min(1, unseen / 365);
+    return 2 * fit + expectedShare(item) + Math.min(1, unseen / 365);
   };
   const keys = new Map(items.map((item) => [item, keyOf(item)]));
   return [...items].sort(
     (left, right) => (keys.get(right) ?? 0) - (keys.get(left) ?? 0) || left - right,
   );
+}
+
+/** Days since viewers saw each theme (week * themes + theme), as `themePotentials` has them. */
+function themesUnseen({ problem, mondayNumbers, themeAllowed }: IndexedProblem): Float64Array {
+  return Float64Array.from(themeAllowed, (isAllowed, place) => {
+    const monday = mondayNumbers[Math.floor(place / problem.themes.length)] ?? 0;
+    const shownOn = problem.themes[place % problem.themes.length]?.shownOn ?? [];
+    const past = shownOn.map((on) => monday - dayNumber(on)).filter((days) => days > 0);
+    return isAllowed ? Math.min(...past, 100_000) : -Infinity;
+  });
+}
+
+/** For each food placed on an earlier day, the days since: it is not unseen any more. */
+function daysSincePlaced({ indexed, items }: PlanState, day: number): ReadonlyMap<string, number> {
+  const { cells, dayNumbers, problem } = indexed;
+  const placed = new Map<string, number>();
+  for (let before = 0; before < day; before += 1) {
+    for (const item of items.subarray(before * cells.length, (before + 1) * cells.length)) {
+      const food = problem.items[item]?.foodId;
+      if (food) placed.set(food, (dayNumbers[day] ?? 0) - (dayNumbers[before] ?? 0));
+    }
+  }
+  return placed;
 }

@@ -1,8 +1,9 @@
+import { groupBy } from "#lib/base/index.ts";
 import { dayNumber } from "#lib/calendar/index.ts";
 import { indexAllowed, indexQuotas, indexRests, itemNumbers, positionsOf } from "./index-rules.ts";
 import { indexShops } from "./index-shops.ts";
 import { indexThemes } from "./index-themes.ts";
-import type { Cell, IndexedOwed, IndexedProblem } from "./indexed.ts";
+import type { Cell, IndexedOwed, IndexedProblem, IndexedReturn } from "./indexed.ts";
 import { steadyAims } from "./item-aims.ts";
 import type { PlanProblem } from "./problem.ts";
 import { POINTS } from "./weights.ts";
@@ -26,6 +27,7 @@ export function indexProblem(problem: PlanProblem): IndexedProblem {
   const rests = indexRests(problem, places);
   const quotas = indexQuotas(problem, places);
   const owed = indexOwed(problem, places.dayNumbers, itemIndex);
+  const returns = indexReturns(problem);
   return {
     problem,
     ...places,
@@ -42,6 +44,8 @@ export function indexProblem(problem: PlanProblem): IndexedProblem {
     restsOfItem: positionsOf(rests, items.length),
     quotas,
     quotasOfItem: positionsOf(quotas, items.length),
+    returns,
+    returnsOfItem: positionsOf(returns, items.length),
     owed,
     owedOfItem: positionsOf(owed, items.length),
     locks: problem.locks.flatMap(({ date, itemId }) => {
@@ -79,6 +83,25 @@ function indexItems({
     coloursOfItem: items.map((item) => itemNumbers([...new Set(item.colours)], colours)),
     colourCount: colours.size,
   };
+}
+
+function indexReturns({ items, weights }: PlanProblem): IndexedReturn[] {
+  const numbers = [...items.keys()];
+  const foods = groupBy(numbers, (item) => items[item]?.foodId ?? "");
+  const dressed = numbers.flatMap((item) =>
+    [...new Set(items[item]?.trickIds)].map((trickId) => ({ item, trickId })),
+  );
+  const tricks = groupBy(dressed, ({ trickId }) => trickId);
+  return [
+    ...[...foods.values()].map((own) => ({
+      items: own,
+      points: weights.fresh * POINTS.foodRepeat,
+    })),
+    ...[...tricks.values()].map((own) => ({
+      items: own.map(({ item }) => item),
+      points: weights.fresh * POINTS.trickRepeat,
+    })),
+  ];
 }
 
 function indexParts({

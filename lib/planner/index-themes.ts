@@ -1,4 +1,4 @@
-import { dayNumber, type Day } from "#lib/calendar/index.ts";
+import { dayNumber } from "#lib/calendar/index.ts";
 import type { IndexedProblem } from "./indexed.ts";
 import type { PlanProblem, PlanTheme } from "./problem.ts";
 import { POINTS } from "./weights.ts";
@@ -30,7 +30,7 @@ export function indexThemes(
       const bonus = theme.bonus.filter((entry) => entry.monday === monday);
       themeValues[place] =
         weights.theme * bonus.reduce((sum, { points }) => sum + points, 0) +
-        freshThemePoints(theme, monday, weights.fresh);
+        freshThemePoints(theme, weights.fresh);
     });
   });
   return {
@@ -56,14 +56,9 @@ function fitsOf(problem: PlanProblem, themeIndex: ReadonlyMap<string, number>): 
   return fits;
 }
 
-/** Points of a week for how long viewers have not seen its theme: all of them for one never seen. */
-export function freshThemePoints({ shownOn }: PlanTheme, monday: Day, weight: number): number {
-  const past = shownOn
-    .map((shown) => dayNumber(monday) - dayNumber(shown))
-    .filter((days) => days > 0);
-  const days = Math.min(...past);
-  const share = past.length === 0 ? 1 : Math.min(0.5, days / POINTS.freshThemeDays);
-  return weight * POINTS.freshTheme * share;
+/** Points of a week for how little its theme echoes the weeks shown: all of them for sharing nothing. */
+export function freshThemePoints({ echo }: PlanTheme, weight: number): number {
+  return (weight * POINTS.freshTheme * POINTS.nearThemeEcho) / (POINTS.nearThemeEcho + echo);
 }
 
 function gapsBetween(problem: PlanProblem, themeIndex: ReadonlyMap<string, number>): Int32Array {

@@ -22,6 +22,9 @@ export type IndexedQuota = {
   readonly max: number;
 };
 
+/** Items of one food or in one trick, and the points of each further appearance in the plan. */
+export type IndexedReturn = { readonly items: readonly number[]; readonly points: number };
+
 export type IndexedOwed = {
   readonly items: readonly number[];
   /** Last planned day that still counts; -1 when all are too late. */
@@ -68,6 +71,8 @@ export type IndexedProblem = {
   readonly minutes: Float64Array;
   readonly costs: Float64Array;
   readonly isNew: Uint8Array;
+  readonly returns: readonly IndexedReturn[];
+  readonly returnsOfItem: readonly (readonly number[])[];
   readonly familyOfItem: Int32Array;
   readonly familyCount: number;
   readonly coloursOfItem: readonly (readonly number[])[];

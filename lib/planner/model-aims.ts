@@ -11,6 +11,7 @@ export function addAims(draft: ModelDraft): void {
     addShops(draft, week);
     addFamilies(draft, week);
   }
+  addReturns(draft);
   addOwed(draft);
 }
 
@@ -162,6 +163,30 @@ function usesAtMostOnce(draft: ModelDraft, item: number, uses: readonly number[]
   const rest = Math.max(...(restsOfItem[item] ?? []).map((at) => rests[at]?.restDays ?? 1));
   if (uses.length === 0) return [];
   return rest >= 7 ? [[...uses]] : uses.map((use) => [use]);
+}
+
+/** What comes again within the plan, counted once for all weeks. */
+function addReturns(draft: ModelDraft): void {
+  const { returns, dayCount } = draft.indexed;
+  draft.builder.week = -1;
+  const fixed = new Set(fixedItems(draft));
+  for (const { items, points } of returns) {
+    const uses = draft.scope.blocks.flatMap((_, block) => columnsOf(draft, block, items));
+    const isThere = items.some((item) => fixed.has(item));
+    if (points === 0 || uses.length === 0) continue;
+    const again = draft.builder.column(points, 0, dayCount, false);
+    const values = [-1, ...uses.map(() => 1)];
+    draft.builder.row("aim:fresh", [again, ...uses], values, -Infinity, isThere ? 0 : 1);
+  }
+}
+
+/** Items of the days that are not free, in all weeks. */
+function fixedItems({ scope, indexed }: ModelDraft): number[] {
+  const free = new Set(scope.blocks.flatMap(({ days }) => days));
+  const width = indexed.cells.length;
+  return [...(scope.fixed?.items ?? [])].filter(
+    (item, place) => item >= 0 && !free.has(Math.floor(place / width)),
+  );
 }
 
 function addFamilies(draft: ModelDraft, week: number): void {

@@ -50,6 +50,8 @@ export type PlanTheme = {
   readonly restDays: number;
   /** Mondays of weeks with this theme outside the plan, earlier or later, that may still matter. */
   readonly shownOn: readonly Day[];
+  /** What it is likely to add to its week's echo with the closest earlier week, 0–1. */
+  readonly echo: number;
   /** Mondays of planned weeks in which it must not be, and why: out of season, banned. */
   readonly notIn: readonly { readonly monday: Day; readonly why: string }[];
   /** Points for choosing it in a week: a feast, a moment of the series, a wish. */
@@ -91,6 +93,8 @@ export type PlanItem = {
   readonly fits: readonly { readonly themeId: string; readonly fit: number }[];
   /** Days since viewers last saw the food, at the first planned day; null: never. */
   readonly daysUnseen: number | null;
+  /** What it is likely to add to its week's echo with the closest earlier week, 0–1. */
+  readonly echo: number;
   /** On hand and ready within minutes: may stand in on a rushed morning. */
   readonly isOnHand: boolean;
 };

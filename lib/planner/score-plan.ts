@@ -32,7 +32,7 @@ function planAims(problem: PlanProblem, plan: Plan): AimPoints {
   for (const week of plan.weeks) {
     add("theme", problem.weights.theme * themeBonus(problem, week));
     const theme = problem.themes.find(({ id }) => id === week.themeId);
-    if (theme) add("fresh", freshThemePoints(theme, week.monday, problem.weights.fresh));
+    if (theme) add("fresh", freshThemePoints(theme, problem.weights.fresh));
     for (const lunch of week.lunches) {
       const items = itemsOf(lunch);
       for (const item of items) {
@@ -52,6 +52,11 @@ function planAims(problem: PlanProblem, plan: Plan): AimPoints {
     add("fresh", problem.weights.fresh * POINTS.familyRepeat * (ofWeek.length - families));
     add("shops", problem.weights.shops * POINTS.shop * leastEffort(problem, ofWeek));
   }
+  const all = plan.weeks.flatMap((week) => week.lunches.flatMap(itemsOf));
+  const foods = all.map(({ foodId }) => foodId);
+  const tricks = all.flatMap(({ trickIds }) => [...new Set(trickIds)]);
+  add("fresh", problem.weights.fresh * POINTS.foodRepeat * (foods.length - new Set(foods).size));
+  add("fresh", problem.weights.fresh * POINTS.trickRepeat * (tricks.length - new Set(tricks).size));
   add("waste", problem.weights.waste * POINTS.owed * urgencySettled(problem, plan));
   return aims;
 }

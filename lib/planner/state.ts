@@ -22,6 +22,7 @@ export class PlanState {
   private readonly fitSums: Float64Array;
   private readonly colours: Int32Array;
   private readonly colourSums: Int32Array;
+  private readonly returns: Int32Array;
   private readonly families: Int32Array;
   private readonly owedUsed: Int32Array;
   private readonly shopSets: Int32Array;
@@ -36,6 +37,7 @@ export class PlanState {
     this.fitSums = new Float64Array(indexed.dayCount);
     this.colours = new Int32Array(indexed.dayCount * indexed.colourCount);
     this.colourSums = new Int32Array(indexed.dayCount);
+    this.returns = new Int32Array(indexed.returns.length);
     this.families = new Int32Array(indexed.weekCount * indexed.familyCount);
     this.owedUsed = new Int32Array(indexed.owed.length);
     this.shopSets = new Int32Array(indexed.weekCount * indexed.shopSets.length);
@@ -96,6 +98,7 @@ export class PlanState {
     this.points += sign * (values[day * itemCount + item] ?? 0);
     this.changeFit(day, week, item, sign);
     this.changeColours(day, item, sign);
+    this.changeReturns(item, sign);
     this.changeFamily(week, item, sign);
     this.changeOwed(day, item, sign);
     const set = this.indexed.shopSetOfItem[item] ?? 0;
@@ -139,6 +142,15 @@ export class PlanState {
     this.colourSums[day] = sum;
     const counted = Math.min(POINTS.coloursMax, sum) - Math.min(POINTS.coloursMax, before);
     this.points += problem.weights.colours * POINTS.colour * counted;
+  }
+
+  private changeReturns(item: number, sign: 1 | -1): void {
+    const { returns, returnsOfItem } = this.indexed;
+    for (const position of returnsOfItem[item] ?? []) {
+      const now = bump(this.returns, position, sign);
+      const isReturn = sign === 1 ? now > 1 : now > 0;
+      if (isReturn) this.points += sign * (returns[position]?.points ?? 0);
+    }
   }
 
   private changeFamily(week: number, item: number, sign: 1 | -1): void {

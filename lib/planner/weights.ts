@@ -44,27 +44,33 @@ export const DEFAULT_WEIGHTS: Weights = {
 };
 
 /**
- * Points at slider position 1. Common practice, no source: chosen so that a quarter of an item eaten more
- * is worth about one that fits the theme, and a spared shop a third of one; on the demo year refusals,
- * echo and waste fall against plain filling at these.
+ * Points at slider position 1. Common practice, no source: tuned on some months of the demo so that, on
+ * others, refusals, waste and echo all fall against plain filling and against what was not seen longest
+ * (`npm run bench -- ablation`).
  */
 export const POINTS = {
-  /** For an item that all children eat up. */
-  liked: 25,
+  /** For an item that all children are sure to eat up. */
+  liked: 12,
   /** Share of the worst-off child in `liked`; the rest is the mean of all. */
-  worstOffShare: 0.3,
+  worstOffShare: 0.5,
+  /** Standard deviations taken off what a child is expected to eat: the unfamiliar is eaten less at first. */
+  caution: 0.35,
+  /** Shares taken off for a child who is sure to leave half or more of it. */
+  refusal: 1,
   /** For an item that fits the theme fully, up to `themeItemsMax` of them in a lunch. */
-  theme: 6,
+  theme: 7,
   themeItemsMax: 3,
-  /** For an item unseen for `freshDays` or longer, or never. */
-  fresh: 4,
-  freshDays: 120,
-  /** For a week's theme that viewers have never seen; a returning one gets half at most. */
-  freshTheme: 40,
-  /** Days until a theme is fresh again. */
-  freshThemeDays: 730,
+  /** For a week's echo with the closest earlier one, by what each item adds beyond the usual. */
+  echo: -1800,
+  usualEcho: 0.0015,
+  /** For a week's theme that shares nothing with weeks shown; half of it is gone at `nearThemeEcho`. */
+  freshTheme: 250,
+  nearThemeEcho: 0.05,
+  /** For each further appearance of a food or a trick in the plan. */
+  foodRepeat: -10,
+  trickRepeat: -12,
   /** For each further item of the same family in a week. */
-  familyRepeat: -5,
+  familyRepeat: -3,
   /** For a food no child knows yet, and for one standard deviation (a whole share) still unknown. */
   newFood: 5,
   unknown: 4,

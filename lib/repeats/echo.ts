@@ -147,7 +147,8 @@ function inStep(left: Counts, right: Counts): [id: string, one: number, other: n
   }
 }
 
-function aspectCounts(week: ShownWeek): ReadonlyMap<EchoAspect, Counts> {
+/** How often each id of each aspect is on in a week, staples left out. */
+export function aspectCounts(week: ShownWeek): ReadonlyMap<EchoAspect, Counts> {
   const kept = countsOfWeek.get(week);
   if (kept) return kept;
   const items = week.items.filter((item) => !item.isStaple);
@@ -161,7 +162,8 @@ function aspectCounts(week: ShownWeek): ReadonlyMap<EchoAspect, Counts> {
   return counts;
 }
 
-function themeIds(week: ShownWeek): string[] {
+/** What a week's theme is compared by: itself and its motifs, each once. */
+export function themeIds(week: Pick<ShownWeek, "themeId" | "motifs">): string[] {
   const motifs = [...new Set(week.motifs)].map((motif) => `motif:${motif}`);
   return week.themeId === null ? motifs : [`theme:${week.themeId}`, ...motifs];
 }

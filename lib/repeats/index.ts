@@ -12,6 +12,7 @@ export {
   type EchoReason,
 } from "./echo.ts";
 export { appearancesOf, historyOf, mergeInHistory, type History } from "./history.ts";
+export { likelyEchoOf, type LikelyEcho } from "./likely-echo.ts";
 export { nearThemes, type NamedTheme, type NearTheme } from "./near-themes.ts";
 export {
   checkItemRest,

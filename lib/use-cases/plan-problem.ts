@@ -35,6 +35,7 @@ import { withNewFoods } from "./new-foods.ts";
 import { shootDays } from "./pencil-week.ts";
 import { readRestRules, readShownWeeks } from "./shown-weeks.ts";
 import { bonusNearItsDay } from "./theme-moments.ts";
+import { withEcho } from "./with-echo.ts";
 import { withShops } from "./with-shops.ts";
 import { nearPairs, withThemesApart } from "./with-themes-apart.ts";
 import { withTricks } from "./with-tricks.ts";
@@ -73,7 +74,7 @@ export async function planProblemFor(
     motifsOfTheme: themes.motifs,
     trickRestDays: settings.trickRestDays,
   });
-  return withShops(db, dressed, foods, first);
+  return withShops(db, withEcho(dressed, shown, themes.motifs), foods, first);
 }
 
 async function readNearThemes(db: Db): Promise<{
@@ -91,7 +92,7 @@ async function readNearThemes(db: Db): Promise<{
   };
 }
 
-/** The question with every food plain, no shops, and themes near each other unnoticed. */
+/** The question with every food plain, no shops, no echo, and themes near each other unnoticed. */
 async function plainProblem(
   db: Db,
   mondays: readonly Day[],
@@ -173,6 +174,7 @@ async function themesFor(
         name: row.name,
         restDays: row.restDays ?? rules.days.theme,
         shownOn: history.daysOf("theme", row.id),
+        echo: 0,
         notIn: mondays
           .filter((monday) => !overlapsSeason(season, monday, addDays(monday, 4), daysOff))
           .map((monday) => ({ monday, why: "out of season" })),
@@ -217,6 +219,7 @@ function itemsFor(
         }))
         .filter(({ fit }) => fit > 0),
       daysUnseen: lastOn === undefined ? null : daysBetween(lastOn, first),
+      echo: 0,
       isOnHand: false,
     };
   });

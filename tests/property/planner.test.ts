@@ -47,6 +47,7 @@ function problemOf(shape: {
       colours: ["green"],
       fits: [],
       daysUnseen: null,
+      echo: 0,
       isOnHand: false,
     })),
   );
@@ -66,6 +67,7 @@ function problemOf(shape: {
       name: id,
       restDays: 364,
       shownOn: [],
+      echo: 0,
       notIn: [],
       bonus: [],
     })),

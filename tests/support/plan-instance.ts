@@ -127,7 +127,7 @@ export function planInstance(size: InstanceSize): PlanProblem {
     wishes: [{ itemIds: sample(2), date: null, points: 4 }],
     newFoods: { perLunchMax: 1, perWeekMax: 3, perWeekMin: size.items < 50 ? 0 : 1 },
     // Liking at the size of the other aims: a larger one would only dilute a gap given in percent.
-    weights: { ...DEFAULT_WEIGHTS, liked: 0.4 },
+    weights: { ...DEFAULT_WEIGHTS, liked: 0.8 },
   };
 }
 
@@ -143,6 +143,8 @@ function makeThemes(size: InstanceSize, random: Random): PlanTheme[] {
       name: `Theme ${number}`,
       restDays: size.themes < 5 ? 0 : 364,
       shownOn: shown,
+      // Of the size that a year of weeks gives: one shown in whole, every fourth by a motif, others nothing.
+      echo: shown.length > 0 ? 0.18 : number % 4 === 0 ? 0.018 : 0,
       notIn: isOut ? [{ monday: START, why: "out of season" }] : [],
       bonus: random.next() < 0.1 ? [{ monday: START, points: 10, why: "a feast" }] : [],
     };
@@ -178,6 +180,7 @@ function makeItems(size: InstanceSize, random: Random, themes: readonly PlanThem
         .filter(() => random.next() < 0.1)
         .map(({ id }) => ({ themeId: id, fit: random.next() < 0.5 ? 1 : 0.5 })),
       daysUnseen: last === undefined ? null : daysBetween(last, START),
+      echo: 0.0008 * shownOn.length,
       isOnHand: random.next() < 0.12,
     };
     made.push({ item, shownOn });

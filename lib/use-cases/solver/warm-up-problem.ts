@@ -24,6 +24,7 @@ export function warmUpProblem(): PlanProblem {
       colours: [`colour-${number % 6}`],
       fits: [{ themeId: `theme-${number % 2}`, fit: 1 }],
       daysUnseen: number,
+      echo: (number % 5) / 1000,
       isOnHand: false,
     };
   });
@@ -42,6 +43,7 @@ export function warmUpProblem(): PlanProblem {
       name: `Theme ${number}`,
       restDays: 0,
       shownOn: [],
+      echo: 0,
       notIn: [],
       bonus: [],
     })),
