@@ -25,7 +25,7 @@ export function itemAims(
 export function steadyAims(problem: PlanProblem, item: PlanItem): Partial<Record<Aim, number>> {
   const { weights } = problem;
   return {
-    liked: weights.liked * POINTS.liked * likedShare(item),
+    liked: weights.liked * POINTS.liked * liking(item),
     fresh: weights.fresh * POINTS.echo * (item.echo - POINTS.usualEcho),
     discoveries:
       weights.discoveries * ((item.isNew ? POINTS.newFood : 0) + POINTS.unknown * meanSd(item)),
@@ -41,24 +41,25 @@ export function expectedShare({ acceptance }: PlanItem): number {
 }
 
 /**
- * What the children are worth pleasing with it, at most 1: the mean over them, drawn toward the worst-off
- * child. No children: 0.
+ * From −1, all children are sure to leave it, to 1, all are sure to eat it up: the mean over them, drawn
+ * toward the worst-off child. No children: 0.
  */
-function likedShare(item: PlanItem): number {
-  const shares = item.acceptance.map(likedBy);
-  if (shares.length === 0) return 0;
-  const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
-  return POINTS.worstOffShare * Math.min(...shares) + (1 - POINTS.worstOffShare) * mean;
+function liking(item: PlanItem): number {
+  const likings = item.acceptance.map(likingOf);
+  if (likings.length === 0) return 0;
+  const mean = likings.reduce((sum, liking) => sum + liking, 0) / likings.length;
+  return POINTS.worstOffShare * Math.min(...likings) + (1 - POINTS.worstOffShare) * mean;
 }
 
 /**
- * The share a child is expected to eat, less the odds that half or more comes back: the share is taken as
- * normal, its distribution as the logistic one near it (S. R. Bowling et al. 2009, from memory).
+ * For one child, by the share it is expected to eat and by the odds that half or more comes back, each −1
+ * to 1. The share is taken as normal, its distribution as the logistic one near it (S. R. Bowling et al.
+ * 2009, from memory).
  */
-function likedBy({ mean, sd }: PlanItem["acceptance"][number]): number {
+function likingOf({ mean, sd }: PlanItem["acceptance"][number]): number {
   const share = mean - POINTS.caution * sd;
-  const odds = 1 / (1 + Math.exp((1.702 * (share - 0.5)) / Math.max(SD_LEAST, sd)));
-  return share - POINTS.refusal * odds;
+  const refused = 1 / (1 + Math.exp((1.702 * (share - 0.5)) / Math.max(SD_LEAST, sd)));
+  return (1 - POINTS.refusalShare) * (2 * share - 1) + POINTS.refusalShare * (1 - 2 * refused);
 }
 
 function meanSd(item: PlanItem): number {

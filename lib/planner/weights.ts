@@ -49,26 +49,26 @@ export const DEFAULT_WEIGHTS: Weights = {
  * (`npm run bench -- ablation`).
  */
 export const POINTS = {
-  /** For an item that all children are sure to eat up. */
-  liked: 12,
+  /** For an item that all children are sure to eat up; as many are lost with one that all are sure to leave. */
+  liked: 20,
   /** Share of the worst-off child in `liked`; the rest is the mean of all. */
   worstOffShare: 0.5,
   /** Standard deviations taken off what a child is expected to eat: the unfamiliar is eaten less at first. */
   caution: 0.35,
-  /** Shares taken off for a child who is sure to leave half or more of it. */
-  refusal: 1,
+  /** Share of the odds of a refusal in `liked`; the rest is how much is eaten. */
+  refusalShare: 0.75,
   /** For an item that fits the theme fully, up to `themeItemsMax` of them in a lunch. */
   theme: 7,
   themeItemsMax: 3,
   /** For a week's echo with the closest earlier one, by what each item adds beyond the usual. */
-  echo: -1800,
-  usualEcho: 0.0015,
+  echo: -4200,
+  usualEcho: 0.002,
   /** For a week's theme that shares nothing with weeks shown; half of it is gone at `nearThemeEcho`. */
   freshTheme: 250,
   nearThemeEcho: 0.05,
   /** For each further appearance of a food or a trick in the plan. */
-  foodRepeat: -10,
-  trickRepeat: -12,
+  foodRepeat: -18,
+  trickRepeat: -20,
   /** For each further item of the same family in a week. */
   familyRepeat: -3,
   /** For a food no child knows yet, and for one standard deviation (a whole share) still unknown. */

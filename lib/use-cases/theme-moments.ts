@@ -1,8 +1,8 @@
 import { addDays, overlapsSeason, type Day, type SeasonWindow } from "#lib/calendar/index.ts";
 import type { PlanTheme } from "#lib/planner/index.ts";
 
-/** Points for a theme in the week of its feast or date: about two fitting foods a lunch. */
-const NEAR_ITS_DAY = 12;
+/** Points for a theme in the week of its feast or date: about what a theme loses that is half like another. */
+const NEAR_ITS_DAY = 100;
 
 /** What a theme with a day of its own gains in the weeks around that day. */
 export function bonusNearItsDay(season: SeasonWindow, mondays: readonly Day[]): PlanTheme["bonus"] {

@@ -127,7 +127,7 @@ export function planInstance(size: InstanceSize): PlanProblem {
     wishes: [{ itemIds: sample(2), date: null, points: 4 }],
     newFoods: { perLunchMax: 1, perWeekMax: 3, perWeekMin: size.items < 50 ? 0 : 1 },
     // Liking at the size of the other aims: a larger one would only dilute a gap given in percent.
-    weights: { ...DEFAULT_WEIGHTS, liked: 0.8 },
+    weights: { ...DEFAULT_WEIGHTS, liked: 0.4 },
   };
 }
 

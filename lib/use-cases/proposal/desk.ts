@@ -129,7 +129,7 @@ export function withWishes(problem: PlanProblem, wishes: Wishes): PlanProblem {
 }
 
 /** Points of a preferred item: about as much as one that all children eat up. */
-const PREFERRED = 8;
+const PREFERRED = 20;
 
 /** Locks that keep a plan as it is but for some days. */
 export function keepingAllBut(

@@ -16,9 +16,9 @@ describe("what a choice is likely to echo", () => {
     // usual one too. Foods and families count 0.5 + 0.15. Fig is the same part of both weeks.
     const fig = (0.65 * Math.log(2)) / (2 * Math.log(6));
     expect(ofItem(item("fig"))).toBeCloseTo(fig, 9);
-    // Kale is in one of two: ln((e^300k + e^0) / 2) / 300, where e^0 hardly counts.
+    // Kale is in one of two: ln((e^150k + 1) / 2) / 150, where the 1 hardly counts.
     const kale = (0.65 * Math.log(3)) / (2 * Math.log(6));
-    expect(ofItem(item("kale"))).toBeCloseTo(kale - Math.log(2) / 300, 9);
+    expect(ofItem(item("kale"))).toBeCloseTo(kale - Math.log(2) / 150, 9);
     expect(ofItem(item("plum"))).toBe(0);
   });
 
