@@ -4,7 +4,7 @@ import { Tally } from "./tally.ts";
 import { POINTS } from "./weights.ts";
 
 /** Points one broken rule costs in the search; more than any choice can earn. */
-const PENALTY = 60;
+const PENALTY = 120;
 
 /**
  * A plan under construction with its points and its broken rules kept up to date by each step. One
