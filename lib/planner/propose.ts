@@ -1,3 +1,4 @@
+import type { Day } from "#lib/calendar/index.ts";
 import { fillPlan, type FillerTaste } from "./filler.ts";
 import { indexProblem } from "./index-problem.ts";
 import type { IndexedProblem } from "./indexed.ts";
@@ -13,6 +14,8 @@ export type ProposeOptions = {
   readonly seed: string;
   /** Search steps after the plain filling; 0: the plain filling alone. */
   readonly steps?: number;
+  /** The search changes only these days; absent: all. */
+  readonly days?: readonly Day[];
   /** What the plain filling looks for first; absent: fit and liking. */
   readonly taste?: FillerTaste;
 };
@@ -32,6 +35,8 @@ export function proposePlan(problem: PlanProblem, options: ProposeOptions): Prop
 /** As `proposePlan`, for one that goes on improving it. */
 export function proposeState(indexed: IndexedProblem, options: ProposeOptions): PlanState {
   const state = fillPlan(indexed, options.taste);
-  searchPlan(state, { seed: options.seed, steps: options.steps ?? FIRST_STEPS });
+  const { seed, steps = FIRST_STEPS, days } = options;
+  const numbers = days?.flatMap((date) => indexed.dayIndex.get(date) ?? []);
+  searchPlan(state, { seed, steps, ...(numbers ? { days: numbers } : {}) });
   return state;
 }

@@ -58,17 +58,17 @@ export const POINTS = {
   /** Share of the odds of a refusal in `liked`; the rest is how much is eaten. */
   refusalShare: 0.75,
   /** For an item that fits the theme fully, up to `themeItemsMax` of them in a lunch. */
-  theme: 7,
+  theme: 14,
   themeItemsMax: 3,
   /** For a week's echo with the closest earlier one, by what each item adds beyond the usual. */
-  echo: -4200,
+  echo: -4000,
   usualEcho: 0.002,
   /** For a week's theme that shares nothing with weeks shown; half of it is gone at `nearThemeEcho`. */
   freshTheme: 250,
   nearThemeEcho: 0.05,
   /** For each further appearance of a food or a trick in the plan. */
   foodRepeat: -18,
-  trickRepeat: -20,
+  trickRepeat: -6,
   /** For each further item of the same family in a week. */
   familyRepeat: -3,
   /** For a food no child knows yet, and for one standard deviation (a whole share) still unknown. */

@@ -99,9 +99,15 @@ function proposed(
   const { scope, date } = input;
   const isFree = (day: Day, monday: Day): boolean =>
     scope === "lunch" ? day === date : monday === (date && mondayOf(date));
-  const asked = desk && scope !== "rest" ? keepingAllBut(desk.plan, wishes, isFree) : wishes;
+  const keeps = desk !== undefined && scope !== "rest";
+  const asked = keeps ? keepingAllBut(desk.plan, wishes, isFree) : wishes;
   const seed = `${input.month} ${desk?.before.length ?? 0} ${scope} ${date ?? ""}`;
-  const { plan } = proposePlan(withWishes(problem, asked), { seed, steps: STEPS });
+  const free = problem.weeks.flatMap(({ monday, days }) =>
+    days.map((day) => day.date).filter((day) => isFree(day, monday)),
+  );
+  // A lunch that stays has room for more, so its day is left alone too.
+  const options = { seed, steps: STEPS, ...(keeps ? { days: free } : {}) };
+  const { plan } = proposePlan(withWishes(problem, asked), options);
   // Only a whole proposal is searched on unasked: what the user has touched stays as it is.
   const proof = { ...proofOf(problem, plan, wishes), isFresh: scope === "rest" };
   const next = { plan: writable(plan), wishes, proof };
