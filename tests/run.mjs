@@ -6,6 +6,7 @@ import {
   ensureBuilt,
   ensureGenerated,
   ensureInstalled,
+  ensureWorker,
   fail,
   quietEnvironment,
   requireNode,
@@ -16,6 +17,7 @@ import {
 requireNode();
 ensureInstalled();
 ensureGenerated();
+ensureWorker();
 const chromium = ensureChromium();
 ensureBuilt();
 

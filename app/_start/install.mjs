@@ -8,6 +8,9 @@ import { fileURLToPath } from "node:url";
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../..");
 const stamps = path.join(root, "node_modules/.noonbook");
 
+/** Where the planner's worker is started from: lib/use-cases/solver/worker-pool.ts. */
+export const workerFile = path.join(stamps, "plan-worker.mjs");
+
 /**
  * Environment of every child: no phoning home, no download of engines. The C library gives memory back
  * sooner: what a solver's threads have let go would else stay with the process.
@@ -50,6 +53,14 @@ export function ensureGenerated() {
     "prisma/prisma.config.ts",
   ]);
   stamp("generate", key);
+}
+
+/** Bundles the planner's worker. */
+export function ensureWorker() {
+  const key = hashOf(["lib", "package-lock.json", "app/_start/bundle-worker.mjs"]);
+  if (isFresh("worker", key) && existsSync(workerFile)) return;
+  runNode("app/_start/bundle-worker.mjs", []);
+  stamp("worker", key);
 }
 
 /** Builds the pages when a source file changed since the last build. */

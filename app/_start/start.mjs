@@ -6,6 +6,7 @@ import {
   ensureBuilt,
   ensureGenerated,
   ensureInstalled,
+  ensureWorker,
   fail,
   quietEnvironment,
   requireNode,
@@ -33,6 +34,7 @@ if (!isBuildOnly && !(await isFree(port))) {
 }
 ensureInstalled();
 ensureGenerated();
+ensureWorker();
 if (!isDev) ensureBuilt();
 if (isBuildOnly) process.exit(0);
 if (isEncrypted && !isShared) fail("--https belongs to --share: npm start -- --share --https");

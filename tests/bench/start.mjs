@@ -1,7 +1,8 @@
 // The benches in the environment that the server runs in.
 import { spawnSync } from "node:child_process";
-import { quietEnvironment, root } from "../../app/_start/install.mjs";
+import { ensureWorker, quietEnvironment, root } from "../../app/_start/install.mjs";
 
+ensureWorker();
 const { status } = spawnSync(
   process.execPath,
   ["--import", "tsx", "tests/bench/index.ts", ...process.argv.slice(2)],

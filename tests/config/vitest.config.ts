@@ -6,7 +6,7 @@ export default defineConfig({
   root: fileURLToPath(new URL("../..", import.meta.url)),
   test: {
     include: ["tests/{unit,property,integration}/**/*.test.{ts,tsx}"],
-    globalSetup: ["tests/support/template-database.ts"],
+    globalSetup: ["tests/support/template-database.ts", "tests/support/worker-bundle.mjs"],
     setupFiles: ["tests/support/steady-seeds.ts"],
     isolate: false,
     testTimeout: 60_000,

@@ -40,9 +40,12 @@ export async function endWaiting(): Promise<void> {
 
 function startWorker(): Promise<ReadyWorker> {
   // By path from the project's root, not from this module: a bundler moves modules, and must not
-  // swallow the worker.
+  // swallow the worker. The file is made by app/_start/bundle-worker.mjs.
   const root = process.cwd();
-  const file = path.join(/* turbopackIgnore: true */ root, "lib/use-cases/solver/start-worker.mjs");
+  const file = path.join(
+    /* turbopackIgnore: true */ root,
+    "node_modules/.noonbook/plan-worker.mjs",
+  );
   const worker = new Worker(file, { execArgv: [], resourceLimits: HEAP });
   worker.unref();
   return new Promise((resolve, reject) => {
