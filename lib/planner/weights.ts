@@ -58,7 +58,7 @@ export const POINTS = {
   /** Share of the odds of a refusal in `liked`; the rest is how much is eaten. */
   refusalShare: 0.75,
   /** For an item that fits the theme fully, up to `themeItemsMax` of them in a lunch. */
-  theme: 9,
+  theme: 8,
   themeItemsMax: 3,
   /** For a week's echo with the closest earlier one, by what each item adds beyond the usual. */
   echo: -4000,

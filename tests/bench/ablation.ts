@@ -20,7 +20,7 @@ const HELD_OUT = [
   ...["2025-10-08", "2025-12-10", "2026-01-07", "2026-02-11"],
   ...["2026-05-13", "2026-06-10", "2026-08-12", "2026-09-09"],
 ].map((on) => day(on));
-/** First looked at when the weights stood. */
+/** Looked at only when the last weight, that of the theme, was chosen between 7, 9 and 14. */
 const UNTOUCHED = [
   "2026-10-14",
   "2026-12-09",
