@@ -79,11 +79,11 @@ function themesUnseen({ problem, mondayNumbers, themeAllowed }: IndexedProblem):
 }
 
 /** For each food placed on an earlier day, the days since: it is not unseen any more. */
-function daysSincePlaced({ indexed, items }: PlanState, day: number): ReadonlyMap<string, number> {
-  const { cells, dayNumbers, problem } = indexed;
+function daysSincePlaced(state: PlanState, day: number): ReadonlyMap<string, number> {
+  const { dayNumbers, problem } = state.indexed;
   const placed = new Map<string, number>();
   for (let before = 0; before < day; before += 1) {
-    for (const item of items.subarray(before * cells.length, (before + 1) * cells.length)) {
+    for (const item of state.itemsOf(before)) {
       const food = problem.items[item]?.foodId;
       if (food) placed.set(food, (dayNumbers[day] ?? 0) - (dayNumbers[before] ?? 0));
     }

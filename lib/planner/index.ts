@@ -38,8 +38,8 @@ export { type LinearProgram } from "./program.ts";
 export { readyLunch, type ReadyFood, type ReadyLunch, type ReadyPlace } from "./ready-lunch.ts";
 export { scorePlan, type AimPoints, type Score } from "./score-plan.ts";
 export {
+  isSolved,
   type Solution,
-  type SolveEvent,
   type SolveLimits,
   type Solver,
   type SolverSession,

@@ -139,9 +139,6 @@ function addShops(draft: ModelDraft, week: number): void {
       builder.row("aim:shops", [reached, ...passing], [1, ...passing.map(() => -1)], -Infinity, 0);
     return reached;
   });
-  for (const set of new Set(draft.fixedItems(week).map((item) => shopSetOfItem[item] ?? 0))) {
-    if (set > 0) builder.row("aim:shops", [reach[set] ?? 0], 1, 1, Infinity);
-  }
   const blocks = blocksOf(draft, week);
   for (let item = 0; item < itemCount; item += 1) {
     const set = shopSetOfItem[item] ?? 0;
@@ -169,41 +166,27 @@ function usesAtMostOnce(draft: ModelDraft, item: number, uses: readonly number[]
 function addReturns(draft: ModelDraft): void {
   const { returns, dayCount } = draft.indexed;
   draft.builder.week = -1;
-  const fixed = new Set(fixedItems(draft));
   for (const { items, points } of returns) {
     const uses = draft.scope.blocks.flatMap((_, block) => columnsOf(draft, block, items));
-    const isThere = items.some((item) => fixed.has(item));
     if (points === 0 || uses.length === 0) continue;
     const again = draft.builder.column(points, 0, dayCount, false);
     const values = [-1, ...uses.map(() => 1)];
-    draft.builder.row("aim:fresh", [again, ...uses], values, -Infinity, isThere ? 0 : 1);
+    draft.builder.row("aim:fresh", [again, ...uses], values, -Infinity, 1);
   }
-}
-
-/** Items of the days that are not free, in all weeks. */
-function fixedItems({ scope, indexed }: ModelDraft): number[] {
-  const free = new Set(scope.blocks.flatMap(({ days }) => days));
-  const width = indexed.cells.length;
-  return [...(scope.fixed?.items ?? [])].filter(
-    (item, place) => item >= 0 && !free.has(Math.floor(place / width)),
-  );
 }
 
 function addFamilies(draft: ModelDraft, week: number): void {
   const { familyOfItem, familyCount, problem } = draft.indexed;
   const points = problem.weights.fresh * POINTS.familyRepeat;
   if (points === 0) return;
-  const fixed = draft.fixedItems(week);
   const blocks = blocksOf(draft, week);
   for (let family = 0; family < familyCount; family += 1) {
     const items = [...familyOfItem.keys()].filter((item) => familyOfItem[item] === family);
     const uses = blocks.flatMap((block) => columnsOf(draft, block, items));
-    const there = fixed.filter((item) => familyOfItem[item] === family).length;
     if (uses.length === 0) continue;
     const repeats = draft.builder.column(points, 0, Infinity, false);
     const values = [-1, ...uses.map(() => 1)];
-    // Fixed repeats are not this program's to count; only what the free days add beyond one.
-    draft.builder.row("aim:fresh", [repeats, ...uses], values, -Infinity, there > 0 ? 0 : 1);
+    draft.builder.row("aim:fresh", [repeats, ...uses], values, -Infinity, 1);
   }
 }
 
@@ -214,22 +197,9 @@ function addOwed(draft: ModelDraft): void {
     const settling = draft.scope.blocks.flatMap(({ days }, block) =>
       days.some((day) => day <= entry.lastDay) ? columnsOf(draft, block, entry.items) : [],
     );
-    if (settling.length === 0 || isSettled(draft, entry)) return;
+    if (settling.length === 0) return;
     const used = draft.builder.column(entry.points, 0, 1, false);
     const values = [1, ...settling.map(() => -1)];
     draft.builder.row("aim:owed", [used, ...settling], values, -Infinity, 0);
-  });
-}
-
-function isSettled(
-  draft: ModelDraft,
-  entry: { items: readonly number[]; lastDay: number },
-): boolean {
-  const { scope, indexed } = draft;
-  const free = new Set(scope.blocks.flatMap(({ days }) => days));
-  const width = indexed.cells.length;
-  return [...(scope.fixed?.items ?? [])].some((item, place) => {
-    const day = Math.floor(place / width);
-    return !free.has(day) && day <= entry.lastDay && entry.items.includes(item);
   });
 }

@@ -4,17 +4,14 @@ import { PlanState } from "./state.ts";
 import { bestTour } from "./index-shops.ts";
 import type { SolveLimits } from "./solver.ts";
 
-/**
- * The plan a solved day model stands for, over the fixed days it was built with. Only for models with
- * single days as blocks.
- */
+/** The plan a solved day model stands for. Only for models with single days as blocks. */
 export function stateOfSolution(
   indexed: IndexedProblem,
   model: PlanModel,
   values: Float64Array,
 ): PlanState {
-  const { fixed, blocks, themes } = model.scope;
-  const state = fixed?.copy() ?? new PlanState(indexed);
+  const { blocks, themes } = model.scope;
+  const state = new PlanState(indexed);
   themes?.forEach((theme, week) => state.setTheme(week, theme));
   model.themeColumns.forEach((column, place) => {
     if (column < 0 || (values[column] ?? 0) < 0.5) return;
@@ -57,11 +54,11 @@ export function startValues(model: PlanModel, state: PlanState): NonNullable<Sol
 }
 
 function itemAndThemeValues(model: PlanModel, state: PlanState): Float64Array {
-  const { cells, itemCount, themeCount } = state.indexed;
+  const { itemCount, themeCount } = state.indexed;
   const values = new Float64Array(model.program.columnCount);
   model.scope.blocks.forEach(({ days }, block) => {
     for (const day of days) {
-      for (const item of state.items.subarray(day * cells.length, (day + 1) * cells.length)) {
+      for (const item of state.itemsOf(day)) {
         const column = item < 0 ? -1 : (model.columns[block * itemCount + item] ?? -1);
         if (column >= 0) values[column] = (values[column] ?? 0) + 1;
       }
@@ -75,10 +72,10 @@ function itemAndThemeValues(model: PlanModel, state: PlanState): Float64Array {
 }
 
 /** The easiest tour for the items of a week. */
-function tourOf({ indexed, items }: PlanState, week: number): IndexedProblem["tours"][number] {
-  const width = indexed.cells.length;
+function tourOf(state: PlanState, week: number): IndexedProblem["tours"][number] {
+  const { indexed } = state;
   const sets = (indexed.daysOfWeek[week] ?? [])
-    .flatMap((day) => [...items.subarray(day * width, (day + 1) * width)])
+    .flatMap((day) => [...state.itemsOf(day)])
     .map((item) => (item < 0 ? 0 : (indexed.shopSets[indexed.shopSetOfItem[item] ?? 0] ?? 0)));
   return bestTour(indexed.tours, sets);
 }

@@ -47,11 +47,11 @@ function addParts(draft: ModelDraft): void {
 }
 
 function addRests(draft: ModelDraft): void {
-  const { indexed, scope, builder, isOpen } = draft;
+  const { indexed, scope, builder } = draft;
   const blocks = scope.blocks.map(({ days }) => days);
   indexed.rests.forEach((rest, position) => {
     const rule = `rest:${indexed.problem.rests[position]?.id ?? "once in a lunch"}`;
-    for (const { from, to, most } of restSpans({ ...indexed, allowed: isOpen }, rest, blocks)) {
+    for (const { from, to, most } of restSpans(indexed, rest, blocks)) {
       const span = Array.from({ length: to - from + 1 }, (_, more) => from + more);
       const columns = span.flatMap((block) => columnsOf(draft, block, rest.items));
       if (columns.length > 1) builder.row(rule, columns, 1, -Infinity, most);
@@ -73,8 +73,7 @@ function addMinutes(draft: ModelDraft): void {
 function addBudgets(draft: ModelDraft): void {
   const { costs, budgets, problem } = draft.indexed;
   for (const week of draft.weeks) {
-    const spent = draft.fixedItems(week).reduce((sum, item) => sum + (costs[item] ?? 0), 0);
-    const limit = (budgets[week] ?? Infinity) - spent;
+    const limit = budgets[week] ?? Infinity;
     if (limit === Infinity) continue;
     const sums = blocksOf(draft, week).map((block) => weighed(draft, block, costs));
     const columns = sums.flatMap(([ofBlock]) => ofBlock);
@@ -95,9 +94,8 @@ function addNewFoods(draft: ModelDraft): void {
   const unknown = [...Array(itemCount).keys()].filter((item) => isNew[item]);
   for (const week of draft.weeks) {
     const blocks = blocksOf(draft, week);
-    const known = draft.fixedItems(week).filter((item) => isNew[item]).length;
     const columns = blocks.flatMap((block) => columnsOf(draft, block, unknown));
-    draft.builder.row("new foods", columns, 1, perWeekMin - known, perWeekMax - known);
+    draft.builder.row("new foods", columns, 1, perWeekMin, perWeekMax);
     for (const block of blocks) {
       const most = perLunchMax * (draft.scope.blocks[block]?.days.length ?? 0);
       if (most < perWeekMax) {
@@ -112,9 +110,8 @@ function addQuota(draft: ModelDraft, quota: IndexedQuota, position: number): voi
   const member = new Set(quota.items);
   if (quota.isWeekly) {
     for (const week of draft.weeks.filter((number) => quota.isOn[number])) {
-      const there = draft.fixedItems(week).filter((item) => member.has(item)).length;
       const columns = blocksOf(draft, week).flatMap((block) => columnsOf(draft, block, member));
-      draft.builder.row(rule, columns, 1, quota.min - there, quota.max - there);
+      draft.builder.row(rule, columns, 1, quota.min, quota.max);
     }
     return;
   }

@@ -2,7 +2,7 @@ import type { IndexedProblem } from "./indexed.ts";
 import type { PlanModel } from "./model-draft.ts";
 import { buildModel, dayBlocks } from "./model.ts";
 import { startValues, stateOfSolution } from "./model-plan.ts";
-import type { SolveLimits, Solver, SolverSession } from "./solver.ts";
+import { isSolved, type SolveLimits, type Solver, type SolverSession } from "./solver.ts";
 import type { PlanState } from "./state.ts";
 
 /** A month day by day for given themes, loaded once and solved in parts. */
@@ -18,7 +18,7 @@ export type Neighbourhood = {
 
 /** Loads the month's days for the themes. The session must be closed. */
 export function openMonth(indexed: IndexedProblem, themes: Int32Array, solver: Solver): MonthDays {
-  const model = buildModel(indexed, { blocks: dayBlocks(indexed), themes, fixed: null });
+  const model = buildModel(indexed, { blocks: dayBlocks(indexed), themes });
   return { model, session: solver.open(model.program) };
 }
 
@@ -50,8 +50,8 @@ export function improveWithin(
     upper[place] = program.columnUpper[column] ?? 0;
   });
   session.setBounds(start.columns, lower, upper);
-  const { status, values } = session.solve({ ...limits, start });
-  if (status !== "optimal" && status !== "feasible") return undefined;
-  const next = stateOfSolution(state.indexed, model, values);
+  const solution = session.solve({ ...limits, start });
+  if (!isSolved(solution)) return undefined;
+  const next = stateOfSolution(state.indexed, model, solution.values);
   return next.worth > state.worth + 1e-6 ? next : undefined;
 }

@@ -9,5 +9,5 @@ import type { LinearProgram } from "./program.ts";
  */
 export function monthProgram(problem: PlanProblem): LinearProgram {
   const indexed = indexProblem(problem);
-  return buildModel(indexed, { blocks: dayBlocks(indexed), themes: null, fixed: null }).program;
+  return buildModel(indexed, { blocks: dayBlocks(indexed), themes: null }).program;
 }

@@ -53,12 +53,12 @@ export function neighbourhoodOf(
   { losses }: Outline,
   { parts, weeks, lossMax }: Freed,
 ): Neighbourhood {
-  const { dayCount, itemCount, weekOfDay, partOfItem, daysOfWeek, cells } = state.indexed;
+  const { dayCount, itemCount, weekOfDay, partOfItem, daysOfWeek } = state.indexed;
   const isOpen = new Uint8Array(dayCount * itemCount);
   const isThere = new Uint8Array(state.indexed.weekCount * itemCount);
   daysOfWeek.forEach((days, week) => {
     for (const day of days) {
-      for (const item of state.items.subarray(day * cells.length, (day + 1) * cells.length)) {
+      for (const item of state.itemsOf(day)) {
         if (item >= 0) isThere[week * itemCount + item] = 1;
       }
     }

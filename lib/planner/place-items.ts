@@ -1,9 +1,14 @@
 import { applyLocks } from "./cell-choices.ts";
 import type { IndexedProblem } from "./indexed.ts";
 import { improveWithin, type MonthDays } from "./month-days.ts";
-
-import { eachPart, eachWeek, neighbourhoodOf, pairsOf, partRuns } from "./neighbourhoods.ts";
-import type { Freed } from "./neighbourhoods.ts";
+import {
+  eachPart,
+  eachWeek,
+  neighbourhoodOf,
+  pairsOf,
+  partRuns,
+  type Freed,
+} from "./neighbourhoods.ts";
 import type { Outline } from "./outline.ts";
 import { searchPlan } from "./search.ts";
 import { PlanState } from "./state.ts";
@@ -98,14 +103,7 @@ function spread({ indexed, outline, counted }: PlacingGround): PlanState {
   applyLocks(state);
   indexed.daysOfWeek.forEach((days, week) => {
     const isOn = (item: number): number =>
-      days.reduce(
-        (sum, day) =>
-          sum +
-          (state.items.subarray(day * cells.length, (day + 1) * cells.length).includes(item)
-            ? 1
-            : 0),
-        0,
-      );
+      days.filter((day) => state.itemsOf(day).includes(item)).length;
     itemsOfPart.forEach((items, part) => {
       const uses = items.flatMap((item) => {
         const left = (counted.counts[week * itemCount + item] ?? 0) - isOn(item);

@@ -5,14 +5,13 @@ import { PlanState } from "./state.ts";
 
 /** The plan a state stands for. */
 export function planOf(state: PlanState): Plan {
-  const { problem, daysOfWeek, cells } = state.indexed;
+  const { problem, daysOfWeek } = state.indexed;
   return {
     weeks: problem.weeks.map((week, number) => ({
       monday: week.monday,
       themeId: problem.themes[state.themes[number] ?? -1]?.id ?? null,
       lunches: week.days.map(({ date }, place) => {
-        const from = (daysOfWeek[number]?.[place] ?? 0) * cells.length;
-        const items = [...state.items.subarray(from, from + cells.length)];
+        const items = [...state.itemsOf(daysOfWeek[number]?.[place] ?? 0)];
         const itemIds = items.map((item) => problem.items[item]?.id);
         return { date, itemIds: itemIds.filter((id) => id !== undefined) };
       }),

@@ -76,7 +76,7 @@ function lockedPlaces(state: PlanState): Uint8Array {
   const isLocked = new Uint8Array(state.items.length);
   const width = state.indexed.cells.length;
   for (const { day, item } of state.indexed.locks) {
-    const cell = state.items.subarray(day * width, (day + 1) * width).indexOf(item);
+    const cell = state.itemsOf(day).indexOf(item);
     if (cell >= 0) isLocked[day * width + cell] = 1;
   }
   return isLocked;

@@ -26,15 +26,11 @@ export type SolveLimits = {
   readonly nodesMax?: number;
   /** For watching users only: results under a time limit are not reproducible. */
   readonly secondsMax?: number;
-  /** Called while solving: each better solution, and the bound as it falls. */
-  readonly watch?: (event: SolveEvent) => void;
+  /** Called while solving with the bound as it falls. */
+  readonly watch?: (bound: number) => void;
   /** A known solution to start from: its whole-number columns; the solver works out the others. */
   readonly start?: { readonly columns: readonly number[]; readonly values: readonly number[] };
 };
-
-export type SolveEvent =
-  | { readonly kind: "bound"; readonly bound: number }
-  | { readonly kind: "solution"; readonly objective: number; readonly values: Float64Array };
 
 export type Solution = {
   /** optimal: within the gap asked for; feasible: a limit came first. */
@@ -48,6 +44,11 @@ export type Solution = {
   /** Of a relaxed solve: what forcing one more unit of each column would change. Else empty. */
   readonly columnDuals: Float64Array;
 };
+
+/** True when a solve left values to use, the best there are or not. */
+export function isSolved({ status }: Pick<Solution, "status">): boolean {
+  return status === "optimal" || status === "feasible";
+}
 
 /** Opens, uses and closes a session. */
 export function withSession<Value>(

@@ -68,6 +68,12 @@ export class PlanState {
     return this.points - PENALTY * this.broken;
   }
 
+  /** The item of each cell of a day, -1: empty; a view, not a copy. */
+  itemsOf(day: number): Int32Array {
+    const width = this.indexed.cells.length;
+    return this.items.subarray(day * width, (day + 1) * width);
+  }
+
   /** Puts an item (-1: nothing) in a cell, whatever was there. */
   put(day: number, cell: number, item: number): void {
     const place = day * this.indexed.cells.length + cell;

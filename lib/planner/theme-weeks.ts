@@ -16,7 +16,7 @@ export type ThemeWeeks = {
 
 /** Loads the programs; to be closed. */
 export function openWeeks(indexed: IndexedProblem, solver: Solver): ThemeWeeks {
-  const model = buildModel(indexed, { blocks: weekBlocks(indexed), themes: null, fixed: null });
+  const model = buildModel(indexed, { blocks: weekBlocks(indexed), themes: null });
   const split = splitByWeek(model.program, model.columnWeeks);
   const whole = solver.open(model.program, true);
   const weeks = split.weeks.map(({ program }) => solver.open(program, true));

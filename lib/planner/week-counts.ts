@@ -3,13 +3,7 @@ import type { PlanModel } from "./model-draft.ts";
 import { buildModel, weekBlocks } from "./model.ts";
 import { startValues } from "./model-plan.ts";
 import { pairsOf } from "./neighbourhoods.ts";
-import {
-  withSession,
-  type Solution,
-  type SolveEvent,
-  type Solver,
-  type SolverSession,
-} from "./solver.ts";
+import { isSolved, withSession, type Solution, type Solver, type SolverSession } from "./solver.ts";
 import type { PlanState } from "./state.ts";
 
 /** What each week holds before anything has its day. */
@@ -26,7 +20,7 @@ type CountStep =
 
 /** The program that decides only which items come in which week; its bound holds for every plan. */
 export function weekModel(indexed: IndexedProblem, themes: Int32Array): PlanModel {
-  return buildModel(indexed, { blocks: weekBlocks(indexed), themes, fixed: null });
+  return buildModel(indexed, { blocks: weekBlocks(indexed), themes });
 }
 
 /** Nodes of a neighbourhood's tree: beyond them little is found. */
@@ -49,26 +43,21 @@ export function countItems(
   tell: (step: CountStep) => void,
 ): CountedMonth | undefined {
   return withSession(solver, model.program, (session) => {
-    const watch = (event: SolveEvent): void => {
-      if (event.kind === "bound") tell(event);
-    };
+    const watch = (bound: number): void => tell({ kind: "bound", bound });
     const root = session.solve({ nodesMax: 1, watch });
     if (root.status === "infeasible") return undefined;
-    tell({ kind: "bound", bound: root.bound });
-    const isFound = root.status === "optimal" || root.status === "feasible";
-    if (!isFound && start.broken > 0) return undefined;
-    const climb = {
-      ...startClimb(model, session),
-      values: isFound ? wholeOf(model, root) : startValues(model, start).values,
-      worth: isFound ? root.objective : start.points,
-    };
-    const weeks = [...Array(indexed.weekCount).keys()];
+    watch(root.bound);
+    if (!isSolved(root) && start.broken > 0) return undefined;
+    const { columns, values } = startValues(model, start);
+    const climb: Climb = { model, session, columns, values, worth: start.points };
+    if (isSolved(root)) goOnFrom(climb, root);
     if (root.status !== "optimal") {
-      tell({ kind: "counts", counted: countedOf(indexed, model, climb) });
+      tell({ kind: "counts", counted: countedOf(indexed, climb) });
+      const weeks = [...Array(indexed.weekCount).keys()];
       for (const freed of [...weeks.map((week) => [week]), ...pairsOf(weeks)])
         improve(climb, freed);
     }
-    return countedOf(indexed, model, climb);
+    return countedOf(indexed, climb);
   });
 }
 
@@ -81,18 +70,9 @@ type Climb = {
   worth: number;
 };
 
-function startClimb(
-  model: PlanModel,
-  session: SolverSession,
-): Pick<Climb, "model" | "session" | "columns"> {
-  const { isInteger } = model.program;
-  return { model, session, columns: [...isInteger.keys()].filter((column) => isInteger[column]) };
-}
-
-function wholeOf({ program }: PlanModel, { values }: Solution): number[] {
-  return [...program.isInteger.keys()]
-    .filter((column) => program.isInteger[column])
-    .map((column) => Math.round(values[column] ?? 0));
+function goOnFrom(climb: Climb, { values, objective }: Solution): void {
+  climb.values = climb.columns.map((column) => Math.round(values[column] ?? 0));
+  climb.worth = objective;
 }
 
 /** The freed weeks solved anew, the others as they are. */
@@ -105,17 +85,11 @@ function improve(climb: Climb, weeks: readonly number[]): void {
   session.setBounds(columns, bounds(program.columnLower), bounds(program.columnUpper));
   const limits = { nodesMax: NODES_MAX, absoluteGap: STEP_GAP_POINTS };
   const next = session.solve({ ...limits, start: { columns, values } });
-  const isFound = next.status === "optimal" || next.status === "feasible";
-  if (!isFound || next.objective <= climb.worth + 1e-6) return;
-  climb.values = wholeOf(model, next);
-  climb.worth = next.objective;
+  if (isSolved(next) && next.objective > climb.worth + 1e-6) goOnFrom(climb, next);
 }
 
-function countedOf(
-  { weekCount, itemCount }: IndexedProblem,
-  { columns, scope, tours, program }: PlanModel,
-  climb: Pick<Climb, "columns" | "values">,
-): CountedMonth {
+function countedOf({ weekCount, itemCount }: IndexedProblem, climb: Climb): CountedMonth {
+  const { columns, scope, tours, program } = climb.model;
   const values = new Float64Array(program.columnCount);
   climb.columns.forEach((column, at) => (values[column] = climb.values[at] ?? 0));
   const counts = new Int32Array(weekCount * itemCount);

@@ -100,23 +100,13 @@ const MIP_LOGGING = 5;
 
 function callbacks(watch: NonNullable<SolveLimits["watch"]>): Parameters<Model["run"]>[0] {
   let lowest = Infinity;
-  const onBound = (bound: number | undefined): void => {
+  const onBound = ({ data }: { data: { mip_dual_bound?: number } }): undefined => {
+    const bound = data.mip_dual_bound;
     if (bound === undefined || !(bound < lowest - 1e-6)) return;
     lowest = bound;
-    watch({ kind: "bound", bound });
+    watch(bound);
   };
-  return {
-    [IMPROVING_SOLUTION]: ({ data }) => {
-      const { mip_solution: values, objective_function_value: objective } = data;
-      if (values && objective !== undefined) watch({ kind: "solution", objective, values });
-      onBound(data.mip_dual_bound);
-      return undefined;
-    },
-    [MIP_LOGGING]: ({ data }) => {
-      onBound(data.mip_dual_bound);
-      return undefined;
-    },
-  };
+  return { [IMPROVING_SOLUTION]: onBound, [MIP_LOGGING]: onBound };
 }
 
 function statusOf(code: number, hasValues: boolean): Solution["status"] {

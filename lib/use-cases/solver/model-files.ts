@@ -1,5 +1,5 @@
 import loadHighs, { type Model } from "highs";
-import type { Solution, SolveLimits } from "#lib/planner/index.ts";
+import { isSolved, type Solution, type SolveLimits } from "#lib/planner/index.ts";
 import type { Mip, MipAnswer } from "#lib/shopping/index.ts";
 import { runModel } from "./highs-solver.ts";
 
@@ -24,9 +24,9 @@ export async function solveLp({ lp, start, gap }: Mip, secondsMax: number): Prom
         ? { start: { columns: known.map(([at = 0]) => at), values: known.map(([, v = 0]) => v) } }
         : {}),
     };
-    const { status, bound, values } = runModel(model, limits);
-    const isFound = status === "optimal" || status === "feasible";
-    return { values: isFound ? byName(model, values) : undefined, bound };
+    const solution = runModel(model, limits);
+    const { bound, values } = solution;
+    return { values: isSolved(solution) ? byName(model, values) : undefined, bound };
   });
 }
 
