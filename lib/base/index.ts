@@ -4,6 +4,7 @@ export { hash32, randomFrom, type Random } from "./random.ts";
 export { drawBeta, drawNormal } from "./draw.ts";
 export { isPresent } from "./present.ts";
 export { groupBy } from "./group-by.ts";
+export { keepRecent } from "./keep-recent.ts";
 export {
   ceilingOf,
   compareFractions,

@@ -1,3 +1,4 @@
+import { keepRecent } from "#lib/base/index.ts";
 import type { Db } from "./client.ts";
 
 type Kept = { stamp: string; values: Map<string, unknown> };
@@ -21,27 +22,17 @@ export async function keepUntilWritten<Value>(
   const stamp = await writeStamp(db);
   const kept = keptBy.get(db);
   const isFresh = kept?.stamp === stamp;
-  if (isFresh && kept.values.has(key)) return touch(kept.values, key) as Value;
+  if (isFresh && kept.values.has(key)) {
+    return keepRecent(kept.values, key, kept.values.get(key), KEPT_MOST) as Value;
+  }
   const value = await read();
   // What was written while reading makes the value old at once.
   if ((await writeStamp(db)) !== stamp) return value;
   // Another may have begun to keep since.
   const now = keptBy.get(db);
   const values = now?.stamp === stamp ? now.values : new Map<string, unknown>();
-  values.set(key, value);
-  for (const oldest of values.keys()) {
-    if (values.size <= KEPT_MOST) break;
-    values.delete(oldest);
-  }
+  keepRecent(values, key, value, KEPT_MOST);
   keptBy.set(db, { stamp, values });
-  return value;
-}
-
-/** A kept value, now the most recently asked for. */
-function touch(values: Map<string, unknown>, key: string): unknown {
-  const value = values.get(key);
-  values.delete(key);
-  values.set(key, value);
   return value;
 }
 

@@ -1,9 +1,14 @@
 import { groupBy } from "#lib/base/index.ts";
 import type { Day } from "#lib/calendar/index.ts";
 import { gramsOf, type Food } from "#lib/catalog/index.ts";
-import { keepUntilWritten, readFoodsById, type Db, type VerdictRecord } from "#lib/db/index.ts";
+import {
+  keepUntilWritten,
+  readFoodsById,
+  readVerdicts,
+  type Db,
+  type VerdictRecord,
+} from "#lib/db/index.ts";
 import type { LedgerLine } from "#lib/reactions/index.ts";
-import { loadVerdicts } from "./load-estimates.ts";
 
 /** A verdict, priced, with the tricks its item wore. */
 export type PricedLine = LedgerLine & { readonly verdict: VerdictRecord };
@@ -11,7 +16,7 @@ export type PricedLine = LedgerLine & { readonly verdict: VerdictRecord };
 /** Every verdict with what that child's amount cost, oldest first; shared until something is written. */
 export function loadLedgerLines(db: Db): Promise<readonly PricedLine[]> {
   return keepUntilWritten(db, "ledger lines", async () => {
-    const verdicts = await loadVerdicts({ db });
+    const verdicts = await readVerdicts(db);
     const foodIds = [...new Set(verdicts.map(({ foodId }) => foodId))];
     const [foods, children, priceOf] = await Promise.all([
       readFoodsById(db, foodIds),

@@ -1,3 +1,4 @@
+import { keepRecent } from "#lib/base/index.ts";
 import type { Day } from "#lib/calendar/index.ts";
 import { readVerdicts, type Db, type VerdictRecord } from "#lib/db/index.ts";
 import { estimateAll, type Learned } from "#lib/reactions/index.ts";
@@ -22,17 +23,5 @@ export async function loadEstimates({
   const byDay = learnedFrom.get(verdicts) ?? new Map<Day, Learned>();
   learnedFrom.set(verdicts, byDay);
   const learned = byDay.get(today) ?? estimateAll(verdicts, { today });
-  // The day asked for last goes last.
-  byDay.delete(today);
-  byDay.set(today, learned);
-  for (const day of byDay.keys()) {
-    if (byDay.size <= DAYS_MOST) break;
-    byDay.delete(day);
-  }
-  return learned;
-}
-
-/** Every verdict with the item it was given on, oldest first; shared like the estimates. */
-export function loadVerdicts({ db }: { readonly db: Db }): Promise<readonly VerdictRecord[]> {
-  return readVerdicts(db);
+  return keepRecent(byDay, today, learned, DAYS_MOST);
 }

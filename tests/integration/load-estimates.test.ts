@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
+import { readVerdicts } from "#lib/db/index.ts";
 import { loadDemo } from "#lib/use-cases/load-demo.ts";
-import { loadEstimates, loadVerdicts } from "#lib/use-cases/load-estimates.ts";
+import { loadEstimates } from "#lib/use-cases/load-estimates.ts";
 import { tinHarbour } from "#seed/demo/index.ts";
 import { referenceThemes } from "#seed/index.ts";
 import { testContext } from "#tests/support/test-context.ts";
@@ -13,7 +14,7 @@ test("the estimates are one for all askers, until a verdict changes them", async
   expect(first.met.length).toBeGreaterThan(100);
   expect(first.verdicts.every(({ day }) => day <= context.today)).toBe(true);
 
-  const verdicts = await loadVerdicts(context);
+  const verdicts = await readVerdicts(context.db);
   const liked = verdicts.findLast(({ eaten }) => eaten === 4);
   if (!liked) throw new Error("Nothing of the demo was eaten up.");
   const { itemId, childId, foodId, familyId } = liked;
@@ -29,15 +30,17 @@ test("the estimates are one for all askers, until a verdict changes them", async
 test("scrapped items teach nothing, and a merged food speaks as the one it became", async () => {
   const context = testContext();
   await loadDemo(context, tinHarbour, referenceThemes());
-  const given = (await loadVerdicts(context)).find(({ foodId }) => foodId !== "apple");
+  const given = (await readVerdicts(context.db)).find(({ foodId }) => foodId !== "apple");
   if (!given) throw new Error("The demo holds nothing but apples.");
   await context.db.food.update({ where: { id: given.foodId }, data: { mergedIntoId: "apple" } });
-  const merged = await loadVerdicts(context);
+  const merged = await readVerdicts(context.db);
   expect(merged.some(({ foodId }) => foodId === given.foodId)).toBe(false);
   expect(merged.find(({ itemId }) => itemId === given.itemId)).toMatchObject({ foodId: "apple" });
 
   await context.db.lunchItem.update({ where: { id: given.itemId }, data: { fate: "scrapped" } });
-  expect((await loadVerdicts(context)).some(({ itemId }) => itemId === given.itemId)).toBe(false);
+  expect((await readVerdicts(context.db)).some(({ itemId }) => itemId === given.itemId)).toBe(
+    false,
+  );
 });
 
 test("a series without verdicts has estimates all the same", async () => {

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { addDays } from "#lib/calendar/index.ts";
+import { readVerdicts } from "#lib/db/index.ts";
 import { eatenShare } from "#lib/reactions/index.ts";
 import { loadChildLedger } from "#lib/use-cases/load-child-ledger.ts";
 import { loadDemo } from "#lib/use-cases/load-demo.ts";
-import { loadVerdicts } from "#lib/use-cases/load-estimates.ts";
 import { loadFoodLedger } from "#lib/use-cases/load-food-ledger.ts";
 import { loadLedger } from "#lib/use-cases/load-ledger.ts";
 import { tinHarbour } from "#seed/demo/index.ts";
@@ -20,7 +20,7 @@ test("shares, counts and money are those of the records of the span, counted by 
   const context = await demo();
   const view = await loadLedger(context, "quarter");
   const from = addDays(context.today, -91);
-  const inSpan = (await loadVerdicts(context)).filter(
+  const inSpan = (await readVerdicts(context.db)).filter(
     ({ day }) => day >= from && day <= context.today,
   );
   expect(view.verdictCount).toBe(inSpan.length);
@@ -55,7 +55,7 @@ test("every food a child met stands in one group, with its tastings and a senten
   const child = await context.db.child.findFirstOrThrow({ where: { onScreenName: "Pepper" } });
   const view = await loadChildLedger(context, child.id);
   const foods = view?.groups.flatMap((group) => group.foods) ?? [];
-  const met = (await loadVerdicts(context)).filter(
+  const met = (await readVerdicts(context.db)).filter(
     ({ childId, day, eaten, face }) =>
       childId === child.id && day <= context.today && (eaten ?? face) !== null,
   );

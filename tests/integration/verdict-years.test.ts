@@ -11,7 +11,7 @@ import {
   writeSettings,
   type Db,
 } from "#lib/db/index.ts";
-import { loadEstimates, loadVerdicts } from "#lib/use-cases/load-estimates.ts";
+import { loadEstimates } from "#lib/use-cases/load-estimates.ts";
 import { pencilWeek } from "#lib/use-cases/pencil-week.ts";
 import { testContext } from "#tests/support/test-context.ts";
 import { threeYears, verdictsByHand } from "#tests/support/verdict-writes.ts";
@@ -149,7 +149,7 @@ test("nothing is read again for a write that no verdict rests on", async () => {
   const context = testContext();
   await threeYears(context);
   const { db, today } = context;
-  const [verdicts, learned] = [await loadVerdicts(context), await loadEstimates(context)];
+  const [verdicts, learned] = [await readVerdicts(context.db), await loadEstimates(context)];
   await writeSettings(db, { isWelcomed: true });
   await db.errandWeek.create({ data: { weekOf: "2026-03-09" } });
   await pencilWeek(context, { monday: addDays(today, 12), themeId: "", title: "Later" });
@@ -158,7 +158,7 @@ test("nothing is read again for a write that no verdict rests on", async () => {
   await db.itemShare.create({ data: { itemId: "i0b", childId: "c1", amount: 0 } });
   await db.reaction.updateMany({ data: { quote: "More", revision: { increment: 1 } } });
   await db.food.updateMany({ data: { name: "another name" } });
-  expect(await loadVerdicts(context)).toBe(verdicts);
+  expect(await readVerdicts(context.db)).toBe(verdicts);
   expect(await loadEstimates(context)).toBe(learned);
 });
 
