@@ -2,6 +2,7 @@
 
 import { useState, type FormEvent } from "react";
 import { Field } from "#app/_forms/field.client.tsx";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { keepFindingAction } from "./actions.ts";
 
 type What = { readonly lunchId: string; readonly findingKey: string };
@@ -56,11 +57,7 @@ export function TakeUpButton({ lunchId, findingKey }: What) {
       <button className="btn plain" type="button" onClick={() => void takeUp()}>
         Warn again
       </button>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import Link from "next/link";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 
 /** The end of a form: save, or leave; and what stood in the way. */
 export function FormEnd({
@@ -25,11 +26,7 @@ export function FormEnd({
           Leave it as it was
         </Link>
       </div>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </div>
   );
 }

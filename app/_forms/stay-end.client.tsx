@@ -1,6 +1,7 @@
 "use client";
 
 import type { ReactNode } from "react";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 
 /** The end of a form that stays where it is: what else can be done, save, and what came of it. */
 export function StayEnd({
@@ -28,11 +29,7 @@ export function StayEnd({
         </button>
         <span role="status">{status}</span>
       </div>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </>
   );
 }

@@ -4,6 +4,7 @@ import Link from "next/link";
 import { useState } from "react";
 import type { Check } from "#lib/drafts/index.ts";
 import { Icon } from "#app/_ui/icon.tsx";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { settleFindingAction } from "./actions.ts";
 import styles from "./copydesk.module.css";
 import type { PieceKey } from "./piece-key.ts";
@@ -37,11 +38,7 @@ export function Guards({
   return (
     <section className="sheet" aria-labelledby="guards">
       <h2 id="guards">Guards</h2>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
       <ul className={styles.guards}>
         {rows
           .flatMap(({ check, open }) => open.map((finding, index) => ({ check, finding, index })))

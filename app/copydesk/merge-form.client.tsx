@@ -3,6 +3,7 @@
 import { useState, type FormEvent, type ReactNode } from "react";
 import type { Choice } from "#lib/drafts/index.ts";
 import type { MergeView } from "#lib/use-cases/piece-of.ts";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { updateDraftAction } from "./actions.ts";
 import styles from "./copydesk.module.css";
 import type { PieceKey } from "./piece-key.ts";
@@ -95,11 +96,7 @@ export function MergeForm({
           </div>
         </fieldset>
       ))}
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
       <button className="btn slim" type="submit">
         {button}
       </button>

@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { mediumDay, type Day } from "#lib/calendar/index.ts";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import styles from "./copydesk.module.css";
 import { keepPromiseAction } from "./publish-actions.ts";
 
@@ -27,11 +28,7 @@ export function Promises({
   if (promises.length === 0) return <p className="quiet">Nothing is owed to viewers.</p>;
   return (
     <>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
       <ul className={styles.promises}>
         {promises.map(({ id, what, dueOn, keptOn }) => (
           <li key={id}>

@@ -4,6 +4,7 @@ import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { FoodFinder } from "#app/slate/food-finder.client.tsx";
 import { useLarder } from "#app/_forms/use-larder.client.ts";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { mergeFoodsAction, undoMergeAction } from "./actions.ts";
 
 /** Finds the food that this one is a duplicate of, asks once more, and merges. */
@@ -51,11 +52,7 @@ export function MergeForm({ foodId, name }: { readonly foodId: string; readonly 
           </button>
         </div>
       )}
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </>
   );
 }
@@ -79,11 +76,7 @@ export function UndoMergeButton({
       <button className="btn plain slim" type="button" onClick={() => void undo()}>
         Take back: {label}
       </button>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </>
   );
 }

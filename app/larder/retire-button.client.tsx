@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { retireAction } from "./actions.ts";
 
 /** Takes something out of use, or brings it back; its history stays either way. */
@@ -27,11 +28,7 @@ export function RetireButton({
         {isRetired ? "Bring back" : "Retire"}
         <span className="sr"> {name}</span>
       </button>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </>
   );
 }

@@ -2,6 +2,7 @@
 
 import { useRouter } from "next/navigation";
 import { useState, type DragEvent, type ReactNode } from "react";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { moveEpisodeAction, swapLunchesAction } from "./actions.ts";
 import styles from "./slate.module.css";
 
@@ -78,11 +79,7 @@ export function DragPlace({
       onDrop={(event) => void drop(event)}
     >
       {children}
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </div>
   );
 }

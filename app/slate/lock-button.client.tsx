@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { lockEpisodeAction } from "./actions.ts";
 
 /** Locks a week, or takes the lock off; says why when it cannot. */
@@ -22,11 +23,7 @@ export function LockButton({
       <button className="btn" type="button" onClick={() => void change()}>
         {isLocked ? "Take the lock off" : "Lock the week"}
       </button>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </>
   );
 }

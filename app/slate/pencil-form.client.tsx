@@ -2,6 +2,7 @@
 
 import { useRouter } from "next/navigation";
 import { useId, useState, type FormEvent } from "react";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { pencilWeekAction } from "./actions.ts";
 
 /** Pencils a theme, or a title of the user's own, into an empty week. */
@@ -48,11 +49,7 @@ export function PencilForm({
       <button className="btn" type="submit" disabled={isSaving} style={{ alignSelf: "end" }}>
         {isSaving ? "Pencilling …" : "Pencil it in"}
       </button>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </form>
   );
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { undoSlateAction } from "./actions.ts";
 
 /** Takes back the slate's last change; names it, so that nobody presses blindly. */
@@ -16,11 +17,7 @@ export function UndoButton({ label }: { readonly label: string }) {
       <button className="btn plain" type="button" onClick={() => void undo()}>
         Undo: {label}
       </button>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </>
   );
 }

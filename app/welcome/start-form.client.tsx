@@ -10,6 +10,7 @@ import { forgetVerdictPages } from "#app/verdicts/forget-pages.client.ts";
 import { WEEKDAY_OPTIONS } from "#app/bible/words.ts";
 import { RULE_STARTS } from "#lib/safety/index.ts";
 import { StartSeriesInput, type TypedStart } from "#lib/use-cases/start-series.input.ts";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { startSeriesAction } from "./actions.ts";
 import { StartChild } from "./start-child.client.tsx";
 import { StartDaysOff } from "./start-days-off.client.tsx";
@@ -87,11 +88,7 @@ export function StartForm() {
           {isSaving ? "Saving …" : "Start the series"}
         </button>
       </div>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
     </form>
   );
 }

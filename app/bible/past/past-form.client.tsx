@@ -6,6 +6,7 @@ import { Area } from "#app/_forms/area.client.tsx";
 import { Field } from "#app/_forms/field.client.tsx";
 import type { PastReading } from "#lib/use-cases/past/past.input.ts";
 import type { PastReport } from "#lib/use-cases/past/report-past.ts";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import styles from "../bible.module.css";
 import { bringPastAction, lookAtPastAction, type PastAnswer } from "./actions.ts";
 import { PastMatches } from "./past-matches.client.tsx";
@@ -126,11 +127,7 @@ export function PastForm() {
         </span>
         {isDone && <Link href="/slate">Open the slate</Link>}
       </div>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
       {report && (
         <>
           <PastSummary report={report} isDone={isDone} />

@@ -3,6 +3,7 @@
 import { useRouter } from "next/navigation";
 import { useState } from "react";
 import type { BoardView } from "#lib/use-cases/load-board.ts";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { keepPostAction } from "../board-actions.ts";
 
 /** Keeps the post as a draft of its own, and opens it. */
@@ -18,11 +19,7 @@ export function KeepPost({ choice }: { readonly choice: BoardView["choice"] }) {
   };
   return (
     <>
-      {problem && (
-        <p className="rule-error" role="alert">
-          {problem}
-        </p>
-      )}
+      <ProblemLine problem={problem} />
       <button className="btn slim noprint" type="button" onClick={() => void keep()}>
         Keep this post
       </button>

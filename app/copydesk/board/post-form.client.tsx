@@ -5,6 +5,7 @@ import { useState, type FormEvent } from "react";
 import { mediumDay, type Day } from "#lib/calendar/index.ts";
 import type { FormState } from "#app/_forms/form-state.ts";
 import { Field } from "#app/_forms/field.client.tsx";
+import { ProblemLine } from "#app/_forms/problem-line.tsx";
 import { dropDraftAction } from "../actions.ts";
 import { publishPostAction } from "../board-actions.ts";
 import styles from "../copydesk.module.css";
@@ -64,11 +65,7 @@ export function PostForm({
       ) : (
         <>
           <p>Published on {mediumDay(publishedOn)}.</p>
-          {error && (
-            <p className="rule-error" role="alert">
-              {error}
-            </p>
-          )}
+          <ProblemLine problem={error} />
           <button
             className="btn plain slim"
             type="button"
