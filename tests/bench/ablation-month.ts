@@ -1,30 +1,21 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
 import { groupBy } from "#lib/base/index.ts";
 import { mondayOf, weeksLater, type Day } from "#lib/calendar/index.ts";
-import { applyMigrations, openDatabase, readFoods, readTricks, type Db } from "#lib/db/index.ts";
+import { readFoods, readTricks, type Db } from "#lib/db/index.ts";
 import {
   AIM_WORDS,
   AIMS,
-  planMonth,
   proposePlan,
   scorePlan,
-  USUAL_MONTH,
   type Plan,
   type PlanItem,
   type PlanProblem,
 } from "#lib/planner/index.ts";
 import { closestWeeks, type ShownWeek } from "#lib/repeats/index.ts";
-import { loadCatalogue } from "#lib/use-cases/load-catalogue.ts";
-import { loadDemo } from "#lib/use-cases/load-demo.ts";
 import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
 import { readShownWeeks } from "#lib/use-cases/shown-weeks.ts";
-import { loadSolver } from "#lib/use-cases/solver/highs-solver.ts";
 import { logistic, tasteOf, trickUtility } from "#seed/demo/taste.ts";
-import { tinHarbour } from "#seed/demo/index.ts";
-import { referenceCatalogue, referenceThemes } from "#seed/index.ts";
 import { brokenRules } from "#tests/support/check-plan.ts";
+import { onDemo, solvedPlan } from "./on-demo.ts";
 
 export const WAYS = ["solver", "plain filler", "longest not seen"] as const;
 export type Way = (typeof WAYS)[number];
@@ -37,19 +28,8 @@ export const SPOILED = "opened packs likely to spoil, a lunch";
 export const REFUSED = "refused of what is packed";
 
 /** The first four open weeks of the demo as somebody meets it on a day, planned each way. */
-export async function ablateMonth(today: Day): Promise<ReadonlyMap<Way, PlanFigures>> {
-  const folder = mkdtempSync(path.join(tmpdir(), "noonbook-ablation-"));
-  const file = path.join(folder, "demo.db");
-  applyMigrations(file, path.resolve(import.meta.dirname, "../../prisma/migrations"));
-  const db = openDatabase(file);
-  try {
-    await loadCatalogue(db, referenceCatalogue());
-    await loadDemo({ db, today, now: new Date() }, tinHarbour, referenceThemes());
-    return await compare(db, today);
-  } finally {
-    await db.$disconnect();
-    rmSync(folder, { recursive: true, force: true });
-  }
+export function ablateMonth(today: Day): Promise<ReadonlyMap<Way, PlanFigures>> {
+  return onDemo(today, (db) => compare(db, today));
 }
 
 async function compare(db: Db, today: Day): Promise<ReadonlyMap<Way, PlanFigures>> {
@@ -64,7 +44,7 @@ async function compare(db: Db, today: Day): Promise<ReadonlyMap<Way, PlanFigures
   );
   const truth = await truthOf(db, problem, today);
   const plans: ReadonlyMap<Way, Plan> = new Map([
-    ["solver", await solved(problem)],
+    ["solver", await solvedPlan(problem, { seed: "a", roundsMax: 2 })],
     ["plain filler", proposePlan(problem, { seed: "a", steps: 0 }).plan],
     [
       "longest not seen",
@@ -83,15 +63,6 @@ async function compare(db: Db, today: Day): Promise<ReadonlyMap<Way, PlanFigures
       return [way, new Map(figures.map(([name, value, unit]) => [name, { value, unit }]))];
     }),
   );
-}
-
-async function solved(problem: PlanProblem): Promise<Plan> {
-  const solver = await loadSolver();
-  let best: Plan = { weeks: [] };
-  planMonth(problem, solver, { ...USUAL_MONTH, seed: "a", roundsMax: 2 }, (step) => {
-    if (step.kind === "plan") best = step.plan;
-  });
-  return best;
 }
 
 /**

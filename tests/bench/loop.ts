@@ -1,28 +1,15 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
 import { drawNormal, randomFrom } from "#lib/base/index.ts";
 import { day, mondayOf, monthsLater, weeksLater, type Day } from "#lib/calendar/index.ts";
-import { applyMigrations, openDatabase, readFoods, type Database } from "#lib/db/index.ts";
-import {
-  planMonth,
-  proposePlan,
-  USUAL_MONTH,
-  type Plan,
-  type PlanProblem,
-} from "#lib/planner/index.ts";
+import { readFoods, type Database } from "#lib/db/index.ts";
+import { proposePlan, type Plan, type PlanProblem } from "#lib/planner/index.ts";
 import { eatenFromShare } from "#lib/reactions/index.ts";
-import { loadCatalogue } from "#lib/use-cases/load-catalogue.ts";
-import { loadDemo } from "#lib/use-cases/load-demo.ts";
 import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
 import { changeProposal } from "#lib/use-cases/proposal/change-proposal.ts";
 import { readDesk } from "#lib/use-cases/proposal/desk.ts";
 import { openWeeks } from "#lib/use-cases/proposal/open-weeks.ts";
-import { loadSolver } from "#lib/use-cases/solver/highs-solver.ts";
-import { tinHarbour } from "#seed/demo/index.ts";
 import { logistic, tasteOf, trickUtility } from "#seed/demo/taste.ts";
-import { referenceCatalogue, referenceThemes } from "#seed/index.ts";
 import { brokenRules } from "#tests/support/check-plan.ts";
+import { onDemo, solvedPlan } from "./on-demo.ts";
 
 type Figure = { name: string; value: number; unit: string };
 
@@ -48,13 +35,8 @@ export async function benchLoop(): Promise<Figure[]> {
   ];
 }
 
-async function solved(problem: PlanProblem): Promise<Plan> {
-  const solver = await loadSolver();
-  let best: Plan = { weeks: [] };
-  planMonth(problem, solver, { ...USUAL_MONTH, seed: "loop", roundsMax: 0 }, (step) => {
-    if (step.kind === "plan") best = step.plan;
-  });
-  return best;
+function solved(problem: PlanProblem): Promise<Plan> {
+  return solvedPlan(problem, { seed: "loop", roundsMax: 0 });
 }
 
 /** As few steps of search as it takes to break no rule, usually none. */
@@ -63,19 +45,8 @@ function filled(problem: PlanProblem, steps = 0): Promise<Plan> {
   return broken > 0 ? filled(problem, Math.max(500, 2 * steps)) : Promise.resolve(plan);
 }
 
-async function runLoop(words: string, planner: Planner): Promise<Figure[]> {
-  const folder = mkdtempSync(path.join(tmpdir(), "noonbook-loop-"));
-  const file = path.join(folder, "demo.db");
-  applyMigrations(file, path.resolve(import.meta.dirname, "../../prisma/migrations"));
-  const db = openDatabase(file);
-  try {
-    await loadCatalogue(db, referenceCatalogue());
-    await loadDemo({ db, today: TODAY, now: new Date() }, tinHarbour, referenceThemes());
-    return await loop(db, words, planner);
-  } finally {
-    await db.$disconnect();
-    rmSync(folder, { recursive: true, force: true });
-  }
+function runLoop(words: string, planner: Planner): Promise<Figure[]> {
+  return onDemo(TODAY, (db) => loop(db, words, planner));
 }
 
 async function loop(db: Database, words: string, planner: Planner): Promise<Figure[]> {

@@ -7,6 +7,7 @@ import { proposePlan, type PlanProblem } from "#lib/planner/index.ts";
 import { logReaction } from "#lib/use-cases/log-reaction.ts";
 import { planProblemFor } from "#lib/use-cases/plan-problem.ts";
 import { buildLongSeries } from "#tests/support/long-series.ts";
+import { median } from "./median.ts";
 
 type Figure = { name: string; value: number; unit: string };
 
@@ -93,8 +94,4 @@ async function measure(db: Database, tell: (what: string, time: number) => void)
 
 function named(what: string, value: number, unit: string): Figure {
   return { name: `planner, a month from the records, ${what}`, value, unit };
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((one, other) => one - other)[values.length >> 1] ?? 0;
 }

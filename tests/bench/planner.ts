@@ -4,6 +4,7 @@ import { runPlanner } from "#lib/use-cases/solver/run-planner.ts";
 import { endWaiting, warmUp } from "#lib/use-cases/solver/worker-pool.ts";
 import { brokenRules } from "#tests/support/check-plan.ts";
 import { MONTH, planInstance } from "#tests/support/plan-instance.ts";
+import { median } from "./median.ts";
 
 type Figure = { name: string; value: number; unit: string };
 
@@ -152,8 +153,4 @@ async function memoryFigures(): Promise<Figure[]> {
 
 function named(what: string, value: number, unit: string): Figure {
   return { name: `planner, a month of 400, ${what}`, value, unit };
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((one, other) => one - other)[values.length >> 1] ?? 0;
 }
